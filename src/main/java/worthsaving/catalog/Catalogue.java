@@ -1,0 +1,59 @@
+package worthsaving.catalog;
+
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+
+/**
+ * The whole trade knowledge, already validated: every id resolves, no circle in access or damage,
+ * every probability in range. Built by {@code CatalogueReader}.
+ *
+ * @param version version text of the files it was read from
+ */
+public record Catalogue(
+        String version,
+        List<FailureItem> items,
+        List<DamageLink> damage,
+        List<FindingKind> findings,
+        List<FindingLink> findingLinks,
+        List<AccessStep> accessSteps,
+        List<Remedy> remedies,
+        List<Tool> tools,
+        List<MoneyLine> moneyLines) {
+
+    public Catalogue {
+        items = List.copyOf(items);
+        damage = List.copyOf(damage);
+        findings = List.copyOf(findings);
+        findingLinks = List.copyOf(findingLinks);
+        accessSteps = List.copyOf(accessSteps);
+        remedies = List.copyOf(remedies);
+        tools = List.copyOf(tools);
+        moneyLines = List.copyOf(moneyLines);
+    }
+
+    public Map<String, FailureItem> itemsById() {
+        return byId(items, FailureItem::id);
+    }
+
+    public Map<String, FindingKind> findingsById() {
+        return byId(findings, FindingKind::id);
+    }
+
+    public Map<String, AccessStep> accessById() {
+        return byId(accessSteps, AccessStep::id);
+    }
+
+    public Map<String, Tool> toolsById() {
+        return byId(tools, Tool::id);
+    }
+
+    public Map<String, MoneyLine> moneyById() {
+        return byId(moneyLines, MoneyLine::id);
+    }
+
+    private static <T> Map<String, T> byId(List<T> list, Function<T, String> id) {
+        return list.stream().collect(Collectors.toUnmodifiableMap(id, Function.identity()));
+    }
+}

@@ -1,0 +1,7 @@
+package worthsaving.catalog;
+
+import worthsaving.quantity.MoneyRange;
+import worthsaving.quantity.Source;
+
+/** A special tool with its price; bought once, used on many cars. */
+public record Tool(String id, String name, MoneyRange price, Source source) {}

@@ -1,0 +1,2 @@
+/** The command line: a thin shell over the core. */
+package worthsaving.cli;

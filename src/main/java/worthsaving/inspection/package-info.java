@@ -1,0 +1,2 @@
+/** Which check is worth making next. */
+package worthsaving.inspection;

@@ -1,0 +1,2 @@
+/** Adverts, tables, VINs and trouble codes in; listings out. */
+package worthsaving.intake;

@@ -1,0 +1,42 @@
+package worthsaving.quantity;
+
+import org.apache.commons.statistics.distribution.BetaDistribution;
+
+/** The PERT-beta of a {@link Range}; a point mass when the range has no width. */
+record PertBeta(Range range, BetaDistribution beta) implements Distribution {
+
+    static PertBeta of(Range range) {
+        double width = range.width();
+        if (width == 0) {
+            return new PertBeta(range, null);
+        }
+        double a = 1 + 4 * (range.mode() - range.low()) / width;
+        double b = 1 + 4 * (range.high() - range.mode()) / width;
+        return new PertBeta(range, BetaDistribution.of(a, b));
+    }
+
+    @Override
+    public double mean() {
+        return range.mean();
+    }
+
+    @Override
+    public double variance() {
+        return range.variance();
+    }
+
+    @Override
+    public double quantile(double p) {
+        return beta == null
+                ? range.low()
+                : range.low() + range.width() * beta.inverseCumulativeProbability(p);
+    }
+
+    @Override
+    public double cumulative(double x) {
+        if (beta == null) {
+            return x < range.low() ? 0 : 1;
+        }
+        return beta.cumulativeProbability((x - range.low()) / range.width());
+    }
+}

@@ -1,0 +1,2 @@
+/** Typed quantities (money, hours, distance, probability, ranges, distributions, seeds); knows nothing of cars. */
+package worthsaving.quantity;

@@ -1,0 +1,2 @@
+/** The order of many listings. */
+package worthsaving.ranking;

@@ -1,0 +1,2 @@
+/** Results as text, CSV and JSON. */
+package worthsaving.report;
