@@ -1,0 +1,27 @@
+package worthsaving.diagnosis;
+
+import worthsaving.quantity.Source;
+
+/**
+ * How far a seller's word counts, as virtual evidence. A seller who admits a symptom speaks against
+ * himself; one who denies it does not. A named part is his guess at the cause.
+ *
+ * @param admitsFinding "it knocks"
+ * @param deniesFinding "no knocks": {@code ifTrue} is the chance of saying so although it does
+ * @param namesItem "needs a head gasket"
+ * @param deniesItem "the gearbox is fine"
+ */
+public record SellerTrust(
+        Likelihood admitsFinding,
+        Likelihood deniesFinding,
+        Likelihood namesItem,
+        Likelihood deniesItem,
+        Source source) {
+
+    public static final SellerTrust USUAL = new SellerTrust(
+            new Likelihood(0.90, 0.05),
+            new Likelihood(0.30, 0.60),
+            new Likelihood(0.50, 0.10),
+            new Likelihood(0.35, 0.55),
+            Source.guess("how often sellers admit and deny, from memory; not measured"));
+}
