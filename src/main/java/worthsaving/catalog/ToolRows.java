@@ -1,0 +1,16 @@
+package worthsaving.catalog;
+
+import java.util.List;
+
+/** Rows of tools.csv. */
+final class ToolRows {
+
+    static final String FILE = "tools.csv";
+    static final List<String> COLUMNS = List.of("id", "name", "low", "mode", "high", "label", "source");
+
+    private ToolRows() {}
+
+    static Tool read(Row row) {
+        return new Tool(row.text("id"), row.required("name"), row.money(""), row.source());
+    }
+}
