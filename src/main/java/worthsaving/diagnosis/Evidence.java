@@ -29,4 +29,16 @@ public record Evidence(Map<String, Likelihood> findings, Map<String, Likelihood>
         more.put(id, likelihood);
         return new Evidence(findings, more);
     }
+
+    public Evidence withoutFinding(String id) {
+        Map<String, Likelihood> fewer = new TreeMap<>(findings);
+        fewer.remove(id);
+        return new Evidence(fewer, items);
+    }
+
+    public Evidence withoutItem(String id) {
+        Map<String, Likelihood> fewer = new TreeMap<>(items);
+        fewer.remove(id);
+        return new Evidence(findings, fewer);
+    }
 }

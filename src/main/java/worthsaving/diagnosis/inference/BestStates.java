@@ -1,0 +1,109 @@
+package worthsaving.diagnosis.inference;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+
+/**
+ * The most probable joint states of the variables of lowest rank, in order, by best-first search: the
+ * exact probability of a beginning bounds that of each of its continuations.
+ */
+public final class BestStates {
+
+    /** A joint state: the variables that are yes, and its probability. */
+    public record State(BitSet yes, double probability) {}
+
+    private record Beginning(double probability, int length, long[] bits, long serial) {}
+
+    private final Calibrated chain;
+    private final int ranks;
+    private final PriorityQueue<Beginning> open = new PriorityQueue<>(
+            Comparator.comparingDouble(Beginning::probability).reversed().thenComparingLong(Beginning::serial));
+    private long serial;
+
+    private BestStates(Calibrated chain, int ranks) {
+        this.chain = chain;
+        this.ranks = ranks;
+        open.add(new Beginning(1, 0, new long[(chain.variables() + 63) >> 6], serial));
+    }
+
+    /** The {@code count} best states of the first {@code ranks} variables, or all that are possible. */
+    public static List<State> best(Calibrated chain, int ranks, int count) {
+        BestStates search = new BestStates(chain, ranks);
+        List<State> found = new ArrayList<>();
+        while (found.size() < count && !search.open.isEmpty()) {
+            search.step(found);
+        }
+        return found;
+    }
+
+    /**
+     * The fewest states that hold {@code mass} of the probability, best first; empty when more than
+     * {@code cap} are needed.
+     */
+    public static Optional<List<State>> covering(Calibrated chain, int ranks, int cap, double mass) {
+        BestStates search = new BestStates(chain, ranks);
+        List<State> found = new ArrayList<>();
+        double held = 0;
+        while (held < mass) {
+            Beginning next = search.open.peek();
+            if (next == null) {
+                return Optional.of(found);
+            }
+            if (held + (cap - found.size()) * next.probability() < mass) {
+                return Optional.empty();
+            }
+            int before = found.size();
+            search.step(found);
+            if (found.size() > before) {
+                held += found.get(before).probability();
+            }
+        }
+        return Optional.of(found);
+    }
+
+    /** Lengthens the best beginning while it stays the best; reports it when it is complete. */
+    private void step(List<State> found) {
+        Beginning best = open.poll();
+        double probability = best.probability();
+        long[] bits = best.bits();
+        int length = best.length();
+        while (length < ranks) {
+            double yes = chain.conditional(length, bits);
+            boolean likelier = yes >= 0.5;
+            long mask = 1L << length;
+            double other = probability * (likelier ? 1 - yes : yes);
+            if (other > 0) {
+                long[] branch = bits.clone();
+                if (!likelier) {
+                    branch[length >> 6] |= mask;
+                }
+                open.add(new Beginning(other, length + 1, branch, ++serial));
+            }
+            probability *= likelier ? yes : 1 - yes;
+            if (likelier) {
+                bits[length >> 6] |= mask;
+            }
+            length++;
+            Beginning rival = open.peek();
+            if (rival != null && rival.probability() > probability) {
+                open.add(new Beginning(probability, length, bits, ++serial));
+                return;
+            }
+        }
+        found.add(new State(variables(bits), probability));
+    }
+
+    private BitSet variables(long[] bits) {
+        BitSet yes = new BitSet();
+        for (int rank = 0; rank < ranks; rank++) {
+            if ((bits[rank >> 6] >>> rank & 1) != 0) {
+                yes.set(chain.variableAt(rank));
+            }
+        }
+        return yes;
+    }
+}
