@@ -16,9 +16,11 @@ import worthsaving.quantity.Probability;
  * @param jobs what is done; together they close every failed item
  * @param access steps paid once for all jobs, requirements included
  * @param toolsToBuy special tools the workshop does not own
- * @param separateHours mean hours if every job paid its own access
+ * @param separateHours mean hours if every job paid its own access, at the workshop's speed
  * @param meanCost parts, consumables, tools and hours at the workshop's rate, at the mean of each range
  * @param meanHours access and job hours together, at the workshop's speed
+ * @param comebackReserve chance of doing each job again times its cost alone; not part of
+ *     {@code meanCost}, but the plan is chosen by the sum of the two
  */
 public record RepairPlan(
         Set<String> failed,
@@ -27,7 +29,8 @@ public record RepairPlan(
         List<Purchase> toolsToBuy,
         Hours separateHours,
         Money meanCost,
-        Hours meanHours) {
+        Hours meanHours,
+        Money comebackReserve) {
 
     /**
      * One job of the plan.
@@ -58,5 +61,22 @@ public record RepairPlan(
         jobs = List.copyOf(jobs);
         access = List.copyOf(access);
         toolsToBuy = List.copyOf(toolsToBuy);
+    }
+
+    /** A plan whose jobs never come back. */
+    public RepairPlan(
+            Set<String> failed, List<Job> jobs, List<PaidStep> access, List<Purchase> toolsToBuy,
+            Hours separateHours, Money meanCost, Hours meanHours) {
+        this(failed, jobs, access, toolsToBuy, separateHours, meanCost, meanHours, Money.zero(meanCost.currency()));
+    }
+
+    /** Hours saved by paying shared access once. */
+    public Hours hoursSaved() {
+        return Hours.of(Math.max(0, separateHours.value() - meanHours.value()));
+    }
+
+    /** The figure that the plan makes as small as it can be: mean cost and comeback reserve. */
+    public Money expectedCost() {
+        return meanCost.plus(comebackReserve);
     }
 }

@@ -1,0 +1,131 @@
+package worthsaving.repair;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import worthsaving.catalog.AccessStep;
+import worthsaving.quantity.HoursRange;
+
+/** Access steps in flat arrays; a step's requirements come before it. */
+final class AccessTable {
+
+    private static final int MOST_EASING = 16;
+
+    final AccessStep[] steps;
+    /** Hours of each step at the worker's speed, no easing. */
+    final double[] hours;
+    /** Each step with all it requires, ascending. */
+    final int[][] closure;
+    /** Steps that make this one quicker, and by what factor; factors of 1 or more are left out. */
+    final int[][] easers;
+    final double[][] easing;
+    private final Map<String, Integer> index = new HashMap<>();
+
+    AccessTable(List<AccessStep> catalogue, Worker worker) {
+        Map<String, AccessStep> byId = new HashMap<>();
+        catalogue.forEach(step -> byId.put(step.id(), step));
+        List<AccessStep> ordered = new ArrayList<>();
+        catalogue.stream().sorted(Comparator.comparing(AccessStep::id)).forEach(step -> place(step, byId, ordered));
+        steps = ordered.toArray(AccessStep[]::new);
+        hours = new double[steps.length];
+        closure = new int[steps.length][];
+        easers = new int[steps.length][];
+        easing = new double[steps.length][];
+        BitSet easingSteps = new BitSet();
+        for (int s = 0; s < steps.length; s++) {
+            hours[s] = steps[s].hours().mean().value() * worker.factor(steps[s].id());
+            BitSet all = union(steps[s].requires());
+            all.set(s);
+            closure[s] = all.stream().toArray();
+            Map<String, Double> eased = steps[s].easedBy();
+            easers[s] = eased.keySet().stream().filter(e -> eased.get(e) < 1).mapToInt(index::get).sorted().toArray();
+            easing[s] = new double[easers[s].length];
+            for (int e = 0; e < easers[s].length; e++) {
+                easing[s][e] = eased.get(steps[easers[s][e]].id());
+                easingSteps.set(easers[s][e]);
+            }
+        }
+        if (easingSteps.cardinality() > MOST_EASING) {
+            throw new IllegalArgumentException("at most " + MOST_EASING + " access steps can make others quicker, not "
+                    + easingSteps.cardinality());
+        }
+    }
+
+    private void place(AccessStep step, Map<String, AccessStep> byId, List<AccessStep> ordered) {
+        if (index.containsKey(step.id())) {
+            return;
+        }
+        step.requires().stream().sorted().forEach(id -> place(byId.get(id), byId, ordered));
+        index.put(step.id(), ordered.size());
+        ordered.add(step);
+    }
+
+    int size() {
+        return steps.length;
+    }
+
+    /** The named steps and all they require. */
+    BitSet union(Iterable<String> ids) {
+        BitSet all = new BitSet();
+        for (String id : ids) {
+            for (int s : closure[index.get(id)]) {
+                all.set(s);
+            }
+        }
+        return all;
+    }
+
+    /** The strongest easing of a step by what is paid; several easing steps do not multiply. */
+    double factor(int step, BitSet paid) {
+        double least = 1;
+        for (int e = 0; e < easers[step].length; e++) {
+            if (easing[step][e] < least && paid.get(easers[step][e])) {
+                least = easing[step][e];
+            }
+        }
+        return least;
+    }
+
+    /** Hours of the paid steps at the worker's speed. */
+    double hoursOf(BitSet paid) {
+        double sum = 0;
+        for (int s = paid.nextSetBit(0); s >= 0; s = paid.nextSetBit(s + 1)) {
+            sum += hours[s] * factor(s, paid);
+        }
+        return sum;
+    }
+
+    RepairPlan.PaidStep paidStep(int step, BitSet paid) {
+        AccessStep it = steps[step];
+        return new RepairPlan.PaidStep(
+                it.id(), it.name(), new HoursRange(it.hours().hours().times(factor(step, paid))));
+    }
+
+    /**
+     * Widens a set of steps by those that could ease it and all they require, until nothing is added.
+     *
+     * @return the easing steps among them
+     */
+    BitSet widenByEasing(BitSet reach) {
+        BitSet found = new BitSet();
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (int s : reach.stream().toArray()) {
+                for (int e : easers[s]) {
+                    if (!found.get(e)) {
+                        found.set(e);
+                        for (int c : closure[e]) {
+                            reach.set(c);
+                        }
+                        grown = true;
+                    }
+                }
+            }
+        }
+        return found;
+    }
+}

@@ -1,0 +1,161 @@
+package worthsaving.repair;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.FailureItem;
+import worthsaving.catalog.PartSource;
+import worthsaving.catalog.Remedy;
+import worthsaving.catalog.Tool;
+import worthsaving.quantity.Hours;
+import worthsaving.quantity.Money;
+import worthsaving.quantity.MoneyRange;
+import worthsaving.quantity.Probability;
+import worthsaving.repair.RepairPlan.Job;
+
+/** Catalogue and workshop boiled down to arrays: what each job closes, reaches, needs and costs. */
+final class JobTable {
+
+    /**
+     * A job that the workshop allows.
+     *
+     * @param closes indices of items
+     * @param access the steps it needs, requirements included
+     * @param tools indices of tools that would have to be bought
+     * @param hours own hours at the worker's speed
+     * @param aloneHours own hours and access when nothing is shared
+     * @param cost parts, consumables and own hours, at the mean
+     * @param reserve chance of doing it again times its cost alone
+     */
+    record Entry(
+            Job job, int[] closes, BitSet access, int[] tools, double hours, double aloneHours, double cost,
+            double reserve) {
+
+        double direct() {
+            return cost + reserve;
+        }
+    }
+
+    final Workshop shop;
+    final PartChoice parts;
+    final AccessTable access;
+    final FailureItem[] items;
+    final Map<String, Integer> itemIndex = new HashMap<>();
+    final List<Remedy> remedies;
+    final Tool[] tools;
+    final double[] toolPrice;
+    final Entry[] jobs;
+    /** Indices of the jobs that close each item. */
+    final int[][] closedBy;
+    final double rate;
+    private final Map<String, Integer> toolIndex = new HashMap<>();
+
+    JobTable(Catalogue catalogue, Workshop shop) {
+        this.shop = shop;
+        rate = shop.worker().hourly().amount();
+        remedies = catalogue.remedies();
+        parts = new PartChoice(shop, remedies);
+        access = new AccessTable(catalogue.accessSteps(), shop.worker());
+        items = catalogue.items().stream().sorted(Comparator.comparing(FailureItem::id)).toArray(FailureItem[]::new);
+        for (int i = 0; i < items.length; i++) {
+            itemIndex.put(items[i].id(), i);
+        }
+        tools = catalogue.tools().stream().sorted(Comparator.comparing(Tool::id)).toArray(Tool[]::new);
+        toolPrice = new double[tools.length];
+        for (int t = 0; t < tools.length; t++) {
+            toolIndex.put(tools[t].id(), t);
+            toolPrice[t] = mean(tools[t].price(), tools[t].id());
+        }
+        jobs = Stream.concat(
+                        Stream.of(items).map(this::ownJob).flatMap(Optional::stream),
+                        remedies.stream()
+                                .sorted(Comparator.comparing(Remedy::id))
+                                .filter(this::allowed)
+                                .map(this::remedyJob))
+                .toArray(Entry[]::new);
+        closedBy = closedBy();
+    }
+
+    /** The item's own job, empty when no part source is allowed. */
+    private Optional<Entry> ownJob(FailureItem item) {
+        Money labour = new Money(aloneHours(item) * rate, shop.currency());
+        mean(item.consumables(), item.id());
+        item.parts().values().forEach(price -> mean(price, item.id()));
+        return parts.best(item, labour).map(offer -> {
+            Job job = new Job(item.id(), item.name(), Set.of(item.id()), offer.source(), offer.price(),
+                    item.consumables(), item.jobHours(), Probability.CERTAIN,
+                    Probability.of(offer.comeback().mean()), false);
+            double reserve = offer.expectedCost().amount() - offer.price().mean().amount();
+            return entry(job, item.access(), item.tools(), reserve);
+        });
+    }
+
+    double aloneHours(FailureItem item) {
+        return access.hoursOf(access.union(item.access()))
+                + item.jobHours().mean().value() * shop.worker().factor(item.id());
+    }
+
+    private boolean allowed(Remedy remedy) {
+        boolean usedUnit = remedy.wholeUnit() && remedy.partSource() == PartSource.USED;
+        return shop.allowedSources().contains(remedy.partSource())
+                && (shop.usedUnits() || !usedUnit)
+                && remedy.success().compareTo(shop.leastSuccess()) >= 0;
+    }
+
+    private Entry remedyJob(Remedy remedy) {
+        double price = mean(remedy.parts(), remedy.id());
+        Job job = new Job(remedy.id(), remedy.name(), remedy.closes(), remedy.partSource(), remedy.parts(),
+                MoneyRange.exactly(Money.zero(shop.currency())), remedy.jobHours(), remedy.success(),
+                remedy.comeback(), remedy.wholeUnit());
+        double alone = access.hoursOf(access.union(remedy.access()))
+                + remedy.jobHours().mean().value() * shop.worker().factor(remedy.id());
+        // Not working and coming back overlap in the tables (0.65 and 0.35 for one job), so they are not added.
+        double again = Math.max(1 - remedy.success().value(), remedy.comeback().value());
+        return entry(job, remedy.access(), remedy.tools(), again * (price + alone * rate));
+    }
+
+    private Entry entry(Job job, Collection<String> steps, List<String> needed, double reserve) {
+        BitSet reach = access.union(steps);
+        double hours = job.hours().mean().value() * shop.worker().factor(job.id());
+        double cost = job.parts().mean().amount() + job.consumables().mean().amount() + hours * rate;
+        int[] closes = job.closes().stream().mapToInt(itemIndex::get).sorted().toArray();
+        int[] buys = needed.stream().distinct().filter(t -> !shop.owns(t)).mapToInt(this::tool).sorted().toArray();
+        return new Entry(job, closes, reach, buys, hours, hours + access.hoursOf(reach), cost, reserve);
+    }
+
+    int tool(String id) {
+        return Objects.requireNonNull(toolIndex.get(id), () -> "the catalogue has no tool " + id);
+    }
+
+    private int[][] closedBy() {
+        List<List<Integer>> lists = new ArrayList<>();
+        for (int i = 0; i < items.length; i++) {
+            lists.add(new ArrayList<>());
+        }
+        for (int j = 0; j < jobs.length; j++) {
+            for (int i : jobs[j].closes()) {
+                lists.get(i).add(j);
+            }
+        }
+        return lists.stream().map(l -> l.stream().mapToInt(Integer::intValue).toArray()).toArray(int[][]::new);
+    }
+
+    private double mean(MoneyRange price, String id) {
+        Currency currency = shop.currency();
+        if (!price.currency().equals(currency)) {
+            throw new IllegalArgumentException(id + " is priced in " + price.currency() + " but the workshop counts in "
+                    + currency + ": convert the catalogue first, nothing here converts");
+        }
+        return price.mean().amount();
+    }
+}

@@ -1,0 +1,79 @@
+package worthsaving.repair;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import worthsaving.catalog.FailureItem;
+import worthsaving.catalog.PartSource;
+import worthsaving.catalog.Remedy;
+import worthsaving.quantity.Money;
+import worthsaving.quantity.MoneyRange;
+import worthsaving.quantity.Range;
+
+/** Chooses where the part of an item's own job comes from. */
+final class PartChoice {
+
+    private final Workshop shop;
+    /** Items that a complete unit closes: their used part counts as a used unit. */
+    private final Set<String> unitItems = new HashSet<>();
+
+    PartChoice(Workshop shop, List<Remedy> remedies) {
+        this.shop = shop;
+        remedies.stream().filter(Remedy::wholeUnit).forEach(r -> unitItems.addAll(r.closes()));
+    }
+
+    /**
+     * Every offer, in the order of {@link PartSource}.
+     *
+     * @param labour cost of hours of the job done alone, access included
+     */
+    List<SourceOffer> offers(FailureItem item, Money labour) {
+        Map<PartSource, MoneyRange> prices = new TreeMap<>(item.parts());
+        MoneyRange nothing = MoneyRange.exactly(Money.zero(shop.currency()));
+        prices.remove(PartSource.ON_THE_SHELF);
+        double cheapest = prices.values().stream().mapToDouble(p -> p.mean().amount()).min().orElse(0);
+        if (shop.shelf().contains(item.id()) || item.parts().isEmpty()) {
+            prices.put(PartSource.ON_THE_SHELF, nothing);
+        }
+        double again = labour.amount() + item.consumables().mean().amount();
+        List<SourceOffer> offers = new ArrayList<>();
+        prices.forEach((source, price) -> {
+            SourceTerms terms = shop.terms().get(source);
+            Range comeback = item.parts().isEmpty() ? Range.exactly(0) : terms.comeback();
+            double mean = price.mean().amount();
+            double anew = source == PartSource.ON_THE_SHELF ? cheapest : mean;
+            Money expected = new Money(mean + comeback.mean() * (anew + again), shop.currency());
+            offers.add(new SourceOffer(source, price, comeback, terms.days(), expected, allowed(item, source), false));
+        });
+        return markChosen(offers);
+    }
+
+    /** The offer that plans use; empty when no source is allowed. */
+    Optional<SourceOffer> best(FailureItem item, Money labour) {
+        return offers(item, labour).stream().filter(SourceOffer::chosen).findFirst();
+    }
+
+    private boolean allowed(FailureItem item, PartSource source) {
+        PartSource settled = shop.choice().get(item.id());
+        if (settled != null) {
+            return settled == source;
+        }
+        boolean usedUnit = source == PartSource.USED && unitItems.contains(item.id());
+        return shop.allowedSources().contains(source) && (shop.usedUnits() || !usedUnit);
+    }
+
+    private static List<SourceOffer> markChosen(List<SourceOffer> offers) {
+        Optional<SourceOffer> best = offers.stream()
+                .filter(SourceOffer::allowed)
+                .min(Comparator.comparing(SourceOffer::expectedCost));
+        return offers.stream()
+                .map(o -> new SourceOffer(o.source(), o.price(), o.comeback(), o.days(), o.expectedCost(),
+                        o.allowed(), best.isPresent() && best.get().equals(o)))
+                .toList();
+    }
+}
