@@ -67,6 +67,10 @@ final class AccessTable {
         return steps.length;
     }
 
+    int indexOf(String id) {
+        return index.get(id);
+    }
+
     /** The named steps and all they require. */
     BitSet union(Iterable<String> ids) {
         BitSet all = new BitSet();

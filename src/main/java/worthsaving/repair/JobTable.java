@@ -1,6 +1,7 @@
 package worthsaving.repair;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Collection;
 import java.util.Comparator;
@@ -88,10 +89,9 @@ final class JobTable {
 
     /** The item's own job, empty when no part source is allowed. */
     private Optional<Entry> ownJob(FailureItem item) {
-        Money labour = new Money(aloneHours(item) * rate, shop.currency());
         mean(item.consumables(), item.id());
         item.parts().values().forEach(price -> mean(price, item.id()));
-        return parts.best(item, labour).map(offer -> {
+        return parts.best(item, labourAlone(item)).map(offer -> {
             Job job = new Job(item.id(), item.name(), Set.of(item.id()), offer.source(), offer.price(),
                     item.consumables(), item.jobHours(), Probability.CERTAIN,
                     Probability.of(offer.comeback().mean()), false);
@@ -100,9 +100,11 @@ final class JobTable {
         });
     }
 
-    double aloneHours(FailureItem item) {
-        return access.hoursOf(access.union(item.access()))
+    /** Cost of the hours of an item's own job when nothing is shared. */
+    Money labourAlone(FailureItem item) {
+        double hours = access.hoursOf(access.union(item.access()))
                 + item.jobHours().mean().value() * shop.worker().factor(item.id());
+        return new Money(hours * rate, shop.currency());
     }
 
     private boolean allowed(Remedy remedy) {
@@ -133,7 +135,21 @@ final class JobTable {
         return new Entry(job, closes, reach, buys, hours, hours + access.hoursOf(reach), cost, reserve);
     }
 
-    int tool(String id) {
+    /** @throws IllegalArgumentException if the workshop does not offer the job */
+    Entry entry(String jobId) {
+        return Stream.of(jobs)
+                .filter(entry -> entry.job().id().equals(jobId))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("this workshop has no job " + jobId
+                        + ": ask the planner that made the plan"));
+    }
+
+    boolean needs(Entry entry, String tool) {
+        int index = tool(tool);
+        return Arrays.stream(entry.tools()).anyMatch(t -> t == index);
+    }
+
+    private int tool(String id) {
         return Objects.requireNonNull(toolIndex.get(id), () -> "the catalogue has no tool " + id);
     }
 

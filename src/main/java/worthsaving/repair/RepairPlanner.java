@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.FailureItem;
+import worthsaving.quantity.Probability;
 import worthsaving.repair.CoverSearch.Cover;
 
 /**
@@ -27,6 +29,9 @@ public final class RepairPlanner {
 
     /** Groups kept; past this all are forgotten, which costs time and nothing else. */
     private static final int MOST_REMEMBERED = 50_000;
+
+    /** An item lies open when no more than this share of its access hours is still unpaid. */
+    private static final double OPEN_SHARE = 0.25;
 
     private final JobTable table;
     private final PlanWriter writer;
@@ -72,6 +77,31 @@ public final class RepairPlanner {
         throw new IllegalStateException(((PlanResult.Infeasible) result).message());
     }
 
+    /**
+     * Where the part of an item can come from, with the source that plans use marked.
+     *
+     * @throws IllegalArgumentException if the id is not an item of the catalogue
+     */
+    public List<SourceOffer> sources(String item) {
+        FailureItem wanted = table.items[index(item)];
+        return table.parts.offers(wanted, table.labourAlone(wanted));
+    }
+
+    /**
+     * Sound items that a plan of this planner lays open, best gain first; those that do not pay are listed
+     * too, so that their break-even chance can be shown.
+     *
+     * @param needed chance of each item being needed within the holding time; others are left out
+     */
+    public List<Preventive> whileInThere(RepairPlan plan, Map<String, Probability> needed) {
+        return new PreventiveAdvice(table, plan).advise(needed, OPEN_SHARE);
+    }
+
+    /** A plan of this planner line by line. */
+    public Quote quote(RepairPlan plan) {
+        return new QuoteWriter(table).write(plan);
+    }
+
     private Cover cover(BitSet group) {
         Cover known = solved.get(group);
         if (known == null) {
@@ -87,12 +117,16 @@ public final class RepairPlanner {
     private BitSet indices(Set<String> ids) {
         BitSet set = new BitSet(table.items.length);
         for (String id : ids) {
-            Integer index = table.itemIndex.get(id);
-            if (index == null) {
-                throw new IllegalArgumentException("the catalogue has no item " + id);
-            }
-            set.set(index);
+            set.set(index(id));
         }
         return set;
+    }
+
+    private int index(String id) {
+        Integer index = table.itemIndex.get(id);
+        if (index == null) {
+            throw new IllegalArgumentException("the catalogue has no item " + id);
+        }
+        return index;
     }
 }

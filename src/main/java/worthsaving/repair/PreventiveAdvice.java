@@ -1,0 +1,75 @@
+package worthsaving.repair;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import worthsaving.quantity.Hours;
+import worthsaving.quantity.Money;
+import worthsaving.quantity.Probability;
+import worthsaving.repair.JobTable.Entry;
+
+/** Finds what lies open once a plan is carried out. */
+final class PreventiveAdvice {
+
+    private final JobTable table;
+    private final RepairPlan plan;
+    private final BitSet paid;
+    private final double paidHours;
+    private final Set<String> bought = new HashSet<>();
+    private final Set<String> closed;
+
+    PreventiveAdvice(JobTable table, RepairPlan plan) {
+        this.table = table;
+        this.plan = plan;
+        paid = table.access.union(plan.access().stream().map(RepairPlan.PaidStep::id).toList());
+        paidHours = table.access.hoursOf(paid);
+        plan.toolsToBuy().forEach(tool -> bought.add(tool.tool()));
+        closed = new HashSet<>(plan.failed());
+        plan.jobs().forEach(job -> closed.addAll(job.closes()));
+    }
+
+    /** @param openShare most of an item's access hours that may still be unpaid, 0 to 1 */
+    List<Preventive> advise(Map<String, Probability> needed, double openShare) {
+        List<Preventive> advice = new ArrayList<>();
+        for (Entry entry : table.jobs) {
+            String item = entry.job().id();
+            boolean own = table.itemIndex.containsKey(item);
+            if (own && needed.containsKey(item) && !closed.contains(item)) {
+                double alone = table.access.hoursOf(entry.access());
+                double added = addedAccess(entry);
+                if (alone > 0 && added <= openShare * alone) {
+                    advice.add(compare(entry, added, needed.get(item)));
+                }
+            }
+        }
+        advice.sort(Comparator.comparing(Preventive::gain).reversed().thenComparing(Preventive::item));
+        return advice;
+    }
+
+    private double addedAccess(Entry entry) {
+        BitSet both = (BitSet) paid.clone();
+        both.or(entry.access());
+        return Math.max(0, table.access.hoursOf(both) - paidHours);
+    }
+
+    private Preventive compare(Entry entry, double addedAccess, Probability needed) {
+        double fixed = entry.cost();
+        for (int t : entry.tools()) {
+            fixed += bought.contains(table.tools[t].id()) ? 0 : table.toolPrice[t];
+        }
+        double now = fixed + addedAccess * table.rate;
+        double later = fixed + (entry.aloneHours() - entry.hours()) * table.rate;
+        double breakEven = later > 0 ? Math.min(1, now / later) : 0;
+        return new Preventive(entry.job().id(), entry.job().name(), entry.job().partSource(), money(now), money(later),
+                Hours.of(entry.hours() + addedAccess), Hours.of(entry.aloneHours()), Probability.of(breakEven),
+                needed);
+    }
+
+    private Money money(double amount) {
+        return new Money(amount, plan.meanCost().currency());
+    }
+}
