@@ -1,18 +1,33 @@
 package worthsaving.repair;
 
 import java.util.List;
+import java.util.Optional;
 
 /** Outcome of looking for a repair plan. */
 public sealed interface PlanResult {
 
+    /** The plan, if there is one. */
+    Optional<RepairPlan> found();
+
     /** The cheapest plan. */
-    record Planned(RepairPlan plan) implements PlanResult {}
+    record Planned(RepairPlan plan) implements PlanResult {
+
+        @Override
+        public Optional<RepairPlan> found() {
+            return Optional.of(plan);
+        }
+    }
 
     /** No set of jobs mends everything under the workshop's restrictions. */
     record Infeasible(List<Unmendable> items) implements PlanResult {
 
         public Infeasible {
             items = List.copyOf(items);
+        }
+
+        @Override
+        public Optional<RepairPlan> found() {
+            return Optional.empty();
         }
 
         /** Every fault in one text, one per line. */

@@ -20,11 +20,13 @@ class CoverSearchTest {
         int withRemedy = 0;
         int withEasing = 0;
         int withTools = 0;
+        int withExtraStep = 0;
         for (int n = 0; n < INSTANCES; n++) {
             RandomTrade trade = RandomTrade.numbered(n);
             OptionalDouble least =
                     new BruteForce(trade.catalogue(), trade.workshop(), trade.failed()).leastExpectedCost();
-            PlanResult result = new RepairPlanner(trade.catalogue(), trade.workshop()).find(trade.failed());
+            RepairPlanner planner = new RepairPlanner(trade.catalogue(), trade.workshop());
+            PlanResult result = planner.find(trade.failed());
 
             assertThat(result instanceof Planned).as("instance %d is feasible", n).isEqualTo(least.isPresent());
             if (result instanceof Planned p) {
@@ -38,6 +40,7 @@ class CoverSearchTest {
                 planned++;
                 withRemedy += plan.jobs().stream().anyMatch(j -> j.id().startsWith("R")) ? 1 : 0;
                 withEasing += trade.catalogue().accessSteps().stream().anyMatch(s -> !s.easedBy().isEmpty()) ? 1 : 0;
+                withExtraStep += planner.quote(plan).lines().stream().anyMatch(l -> l.neededBy().isEmpty()) ? 1 : 0;
                 withTools += plan.toolsToBuy().isEmpty() ? 0 : 1;
             } else {
                 assertThat(((Infeasible) result).items()).isNotEmpty();
@@ -48,5 +51,6 @@ class CoverSearchTest {
         assertThat(withRemedy).isGreaterThan(150);
         assertThat(withEasing).isGreaterThan(300);
         assertThat(withTools).isGreaterThan(150);
+        assertThat(withExtraStep).isGreaterThan(10);
     }
 }
