@@ -1,7 +1,6 @@
 package worthsaving.deal;
 
 import java.util.Arrays;
-import java.util.Comparator;
 
 /**
  * A distribution of money (or of hours or days) as weighted outcomes, sorted. Immutable.
@@ -78,16 +77,37 @@ public final class Outcome {
             Arrays.sort(v);
             return new Outcome(v, weights);
         }
-        Integer[] order = new Integer[values.length];
-        Arrays.setAll(order, i -> i);
-        Arrays.sort(order, Comparator.comparingDouble(i -> values[i]));
         double[] v = new double[values.length];
         double[] w = new double[values.length];
+        int[] order = order(values);
         for (int i = 0; i < v.length; i++) {
             v[i] = values[order[i]];
             w[i] = weights[order[i]];
         }
         return new Outcome(v, w);
+    }
+
+    /** Order of the values: sorted by their leading bits as integers, then put right by insertion. */
+    private static int[] order(double[] values) {
+        int bits = 32 - Integer.numberOfLeadingZeros(values.length);
+        long mask = (1L << bits) - 1;
+        long[] keys = new long[values.length];
+        for (int i = 0; i < keys.length; i++) {
+            long raw = Double.doubleToLongBits(values[i] + 0.0);
+            keys[i] = (raw ^ (raw >> 63 & Long.MAX_VALUE)) & ~mask | i;
+        }
+        Arrays.sort(keys);
+        int[] order = new int[keys.length];
+        for (int i = 0; i < order.length; i++) {
+            int next = (int) (keys[i] & mask);
+            int at = i;
+            while (at > 0 && values[order[at - 1]] > values[next]) {
+                order[at] = order[at - 1];
+                at--;
+            }
+            order[at] = next;
+        }
+        return order;
     }
 
     public int size() {

@@ -1,0 +1,47 @@
+package worthsaving.deal;
+
+import java.util.List;
+import java.util.Optional;
+import worthsaving.quantity.Money;
+
+/**
+ * A car judged at one price under one buyer's rule.
+ *
+ * @param ask the asking price, when known
+ * @param price what the outcomes are computed at: the ask, or else the most to pay, or else zero
+ * @param ways every way out, in the order of {@link WayOut}
+ * @param best the way out to plan for at this price
+ * @param effects failure items by how much expected profit hangs on them, heaviest first
+ * @param chanceOfStopping probability of finding that finishing is not worth it
+ * @param chanceUnmendable probability of a pattern that nothing allowed mends
+ * @param valueOfKnowing what it would be worth to know what has failed before paying: expected value of
+ *     perfect information on the pattern, for this price and target
+ */
+public record Assessment(
+        Optional<Money> ask,
+        Money price,
+        List<WayResult> ways,
+        WayOut best,
+        MostToPay mostToPay,
+        Verdict verdict,
+        List<ItemEffect> effects,
+        double chanceOfStopping,
+        double chanceUnmendable,
+        Money valueOfKnowing,
+        BuyerRule rule,
+        DealTerms terms,
+        DealCase.Method method) {
+
+    public Assessment {
+        ways = List.copyOf(ways);
+        effects = List.copyOf(effects);
+    }
+
+    public WayResult way(WayOut way) {
+        return ways.get(way.ordinal());
+    }
+
+    public WayResult bestWay() {
+        return way(best);
+    }
+}

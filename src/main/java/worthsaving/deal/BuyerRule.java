@@ -1,0 +1,54 @@
+package worthsaving.deal;
+
+import java.util.EnumSet;
+import java.util.Objects;
+import java.util.OptionalDouble;
+import java.util.Set;
+import worthsaving.quantity.Money;
+import worthsaving.quantity.Probability;
+
+/**
+ * What the buyer asks of a deal.
+ *
+ * @param targetProfit least expected profit, own hours already paid at their worth
+ * @param mostChanceOfLoss greatest chance of a profit below zero
+ * @param leastPerHour least expected profit per own hour, own hours counted at nothing
+ * @param ways ways out the buyer is ready to take; not buying is always one
+ * @param hardStopAbove an item that must never be bought stops the deal when it is likelier than this
+ * @param openingShare the opening offer as a share of the most to pay or of the ask, whichever is less;
+ *     common practice, no source
+ */
+public record BuyerRule(
+        Money targetProfit,
+        Probability mostChanceOfLoss,
+        OptionalDouble leastPerHour,
+        Set<WayOut> ways,
+        Probability hardStopAbove,
+        double openingShare) {
+
+    public BuyerRule {
+        Objects.requireNonNull(targetProfit, "targetProfit");
+        Objects.requireNonNull(mostChanceOfLoss, "mostChanceOfLoss");
+        Objects.requireNonNull(leastPerHour, "leastPerHour");
+        Objects.requireNonNull(hardStopAbove, "hardStopAbove");
+        ways = Set.copyOf(ways);
+        if (!(openingShare > 0 && openingShare <= 1)) {
+            throw new IllegalArgumentException("the opening offer must be a share in 0 to 1, not " + openingShare);
+        }
+    }
+
+    /** A target profit and a limit on the chance of loss; every way out is open. */
+    public static BuyerRule of(Money targetProfit, double mostChanceOfLoss) {
+        return new BuyerRule(targetProfit, Probability.of(mostChanceOfLoss), OptionalDouble.empty(),
+                EnumSet.allOf(WayOut.class), Probability.of(0.10), 0.825);
+    }
+
+    public BuyerRule withLeastPerHour(double perHour) {
+        return new BuyerRule(targetProfit, mostChanceOfLoss, OptionalDouble.of(perHour), ways, hardStopAbove,
+                openingShare);
+    }
+
+    public BuyerRule withWays(Set<WayOut> others) {
+        return new BuyerRule(targetProfit, mostChanceOfLoss, leastPerHour, others, hardStopAbove, openingShare);
+    }
+}

@@ -1,0 +1,76 @@
+package worthsaving.deal;
+
+import java.util.Map;
+import java.util.Objects;
+import worthsaving.catalog.FailureItem;
+import worthsaving.diagnosis.FailurePatterns;
+import worthsaving.quantity.Seed;
+import worthsaving.valuation.ValueForecast;
+import worthsaving.vehicle.TitleBrand;
+
+/**
+ * A car as the deal needs it: all that does not change while its price and the money lines are moved.
+ *
+ * @param patterns what may have failed
+ * @param repairs the plan for each pattern
+ * @param labour who works
+ * @param value what it fetches once it runs
+ * @param towMiles miles the tow truck carries it
+ * @param items failure items by id, for their names and flags
+ * @param method how the outcome is computed
+ */
+public record DealCase(
+        FailurePatterns patterns,
+        Repairs repairs,
+        Labour labour,
+        ValueForecast value,
+        double towMiles,
+        TitleBrand title,
+        Map<String, FailureItem> items,
+        Method method) {
+
+    /**
+     * How the outcome is computed.
+     *
+     * @param points of the quasi-random sequence, a power of two from 64 to 65,536
+     * @param mayStop whether the owner stops after opening up when a way out beats finishing; otherwise
+     *     every car is finished
+     */
+    public record Method(int points, Seed seed, boolean mayStop) {
+
+        public static final Method USUAL = new Method(4_096, Seed.DEFAULT, true);
+
+        public Method {
+            Objects.requireNonNull(seed, "seed");
+            if (Integer.bitCount(points) != 1 || points < 64 || points > 65_536) {
+                throw new IllegalArgumentException("points must be a power of two from 64 to 65536, not " + points);
+            }
+        }
+
+        /** Every car is finished, whatever is found. */
+        public Method committed() {
+            return new Method(points, seed, false);
+        }
+
+        public Method withPoints(int number) {
+            return new Method(number, seed, mayStop);
+        }
+    }
+
+    public DealCase {
+        Objects.requireNonNull(patterns, "patterns");
+        Objects.requireNonNull(repairs, "repairs");
+        Objects.requireNonNull(labour, "labour");
+        Objects.requireNonNull(value, "value");
+        Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(method, "method");
+        items = Map.copyOf(items);
+        if (!(towMiles >= 0) || Double.isInfinite(towMiles)) {
+            throw new IllegalArgumentException("tow miles must be zero or more, not " + towMiles);
+        }
+    }
+
+    public DealCase withMethod(Method other) {
+        return new DealCase(patterns, repairs, labour, value, towMiles, title, items, other);
+    }
+}

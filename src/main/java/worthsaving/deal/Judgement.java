@@ -1,0 +1,157 @@
+package worthsaving.deal;
+
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import worthsaving.deal.Allotment.Run;
+import worthsaving.deal.PriceLimit.Limit;
+import worthsaving.quantity.Hours;
+import worthsaving.quantity.Money;
+
+/** One prepared car under one set of terms and one buyer's rule. */
+final class Judgement {
+
+    private final PreparedDeal prepared;
+    private final DealTerms terms;
+    private final BuyerRule rule;
+    private final double[] weights;
+    private final double[] incomeTax;
+    private final Map<WayOut, Flow> flows = new EnumMap<>(WayOut.class);
+    private final Map<WayOut, PriceLimit> limits = new EnumMap<>(WayOut.class);
+    private double chanceOfStopping;
+    private double chanceUnmendable;
+
+    Judgement(PreparedDeal prepared, DealTerms terms, BuyerRule rule) {
+        this.prepared = prepared;
+        this.terms = terms;
+        this.rule = rule;
+        this.weights = prepared.weights();
+        TermDraws t = prepared.terms(terms);
+        this.incomeTax = t.get(Term.INCOME_TAX);
+        Flows make = new Flows(prepared.deal(), t, prepared.repair(), prepared.value());
+        flows.put(WayOut.REPAIR_AND_SELL, repairAndSell(make, t));
+        flows.put(WayOut.SELL_AS_IT_STANDS, make.asItStands(false));
+        flows.put(WayOut.PART_OUT, make.partOut(false));
+        flows.put(WayOut.SCRAP, make.scrap(false));
+        flows.put(WayOut.WALK_AWAY, Flow.ofSize(weights.length));
+        flows.forEach((way, flow) -> limits.put(way, new PriceLimit(flow, weights, incomeTax)));
+    }
+
+    Assessment at(Optional<Money> ask) {
+        Map<WayOut, Limit> under = new EnumMap<>(WayOut.class);
+        buying().forEach(way -> under.put(way, limits.get(way).under(rule)));
+        MostToPay most = mostToPay(under, ask);
+        Money price = ask.or(most::limit).orElse(Money.zero(terms.currency()));
+        WayOut best = bestAt(price.amount());
+        List<WayResult> ways = Stream.of(WayOut.values())
+                .map(way -> result(way, price, Optional.ofNullable(under.get(way)))).toList();
+        double[] profits = flows.get(best).profits(price.amount(), incomeTax);
+        List<ItemEffect> effects = new ItemEffects(prepared, profits).heaviestFirst();
+        Money knowing = new Money(valueOfKnowing(price.amount()), terms.currency());
+        Verdict verdict = new VerdictWriter(
+                prepared.deal(), rule, ask, ways.get(best.ordinal()), most, effects, knowing).write();
+        return new Assessment(ask, price, ways, best, most, verdict, effects, chanceOfStopping, chanceUnmendable,
+                knowing, rule, terms, prepared.deal().method());
+    }
+
+    private Flow repairAndSell(Flows make, TermDraws t) {
+        Flow finish = make.finish();
+        Flow exit = Stream.of(make.asItStands(true), make.partOut(true), make.scrap(true))
+                .max(Comparator.comparingDouble(f -> StopRule.mean(f.before(), weights)))
+                .orElseThrow();
+        StopRule stop = new StopRule(prepared.deal(), t, make.finishNothing(), weights,
+                StopRule.mean(exit.before(), weights));
+        boolean mayStop = prepared.deal().method().mayStop();
+        for (int r = 0; r < prepared.runs().size(); r++) {
+            Run run = prepared.runs().get(r);
+            Optional<PlanDraw> plan = prepared.plans().get(r);
+            if (plan.isPresent() && !(mayStop && stop.stops(plan.get()))) {
+                continue;
+            }
+            for (int i = run.from(); i < run.to(); i++) {
+                finish.copy(i, exit);
+                chanceOfStopping += weights[i];
+                chanceUnmendable += plan.isEmpty() ? weights[i] : 0;
+            }
+        }
+        return finish;
+    }
+
+    private Stream<WayOut> buying() {
+        return Stream.of(WayOut.values()).filter(w -> w != WayOut.WALK_AWAY && rule.ways().contains(w));
+    }
+
+    private MostToPay mostToPay(Map<WayOut, Limit> under, Optional<Money> ask) {
+        WayOut way = WayOut.WALK_AWAY;
+        Limit limit = new Limit(OptionalDouble.empty(), MostToPay.Binding.TARGET_PROFIT);
+        for (Map.Entry<WayOut, Limit> entry : under.entrySet()) {
+            if (entry.getValue().price().orElse(-1) > limit.price().orElse(-1)) {
+                way = entry.getKey();
+                limit = entry.getValue();
+            } else if (way == WayOut.WALK_AWAY && entry.getKey() == WayOut.REPAIR_AND_SELL) {
+                limit = entry.getValue();
+            }
+        }
+        OptionalDouble breakEven = buying().map(w -> limits.get(w).breakEven()).filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble).max();
+        Optional<Money> price = money(limit.price());
+        Optional<Money> opening = price.map(p -> opening(p.amount(), ask));
+        return new MostToPay(price, opening, money(breakEven), way, limit.binding());
+    }
+
+    private Money opening(double limit, Optional<Money> ask) {
+        double from = Math.min(limit, ask.map(Money::amount).orElse(limit));
+        double round = Math.round(from * rule.openingShare() / 50) * 50.0;
+        return new Money(Math.min(round, Math.floor(from)), terms.currency());
+    }
+
+    /** Among the ways that are open the one with the greatest expected profit, if it beats not buying. */
+    private WayOut bestAt(double price) {
+        return buying()
+                .filter(w -> limits.get(w).expectedProfit(price) > 0)
+                .max(Comparator.comparingDouble(w -> limits.get(w).expectedProfit(price)))
+                .orElse(WayOut.WALK_AWAY);
+    }
+
+    /** E[max(0, profit given the pattern - target)] - max(0, expected profit - target), repairing and selling. */
+    private double valueOfKnowing(double price) {
+        double target = rule.targetProfit().amount();
+        double[] profits = flows.get(WayOut.REPAIR_AND_SELL).profits(price, incomeTax);
+        Map<BitSet, double[]> byPattern = new LinkedHashMap<>();
+        for (Run run : prepared.runs()) {
+            double[] sums = byPattern.computeIfAbsent(run.pattern(), p -> new double[2]);
+            for (int i = run.from(); i < run.to(); i++) {
+                sums[0] += weights[i] * profits[i];
+                sums[1] += weights[i];
+            }
+        }
+        double knowing = byPattern.values().stream().mapToDouble(s -> Math.max(0, s[0] - target * s[1])).sum();
+        double now = StopRule.mean(profits, weights) - target;
+        return Math.max(0, knowing - Math.max(0, now));
+    }
+
+    private WayResult result(WayOut way, Money price, Optional<Limit> limit) {
+        Flow flow = flows.get(way);
+        double paid = way == WayOut.WALK_AWAY ? 0 : price.amount();
+        double[] cash = IntStream.range(0, flow.size())
+                .mapToDouble(i -> flow.cashOut()[i] + flow.priceFactor()[i] * paid).toArray();
+        Outcome profit = Outcome.of(flow.profits(paid, incomeTax), weights);
+        double hours = StopRule.mean(flow.ownHours(), weights);
+        double labour = StopRule.mean(flow.ownLabour(), weights);
+        OptionalDouble perHour = hours > 0 ? OptionalDouble.of((profit.mean() + labour) / hours)
+                : OptionalDouble.empty();
+        return new WayResult(way, profit, Outcome.of(cash, weights), Hours.of(hours), perHour,
+                Outcome.of(flow.days(), weights), limit.flatMap(l -> money(l.price())));
+    }
+
+    private Optional<Money> money(OptionalDouble amount) {
+        return amount.isPresent() ? Optional.of(new Money(amount.getAsDouble(), terms.currency())) : Optional.empty();
+    }
+}

@@ -1,0 +1,124 @@
+package worthsaving.deal;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import worthsaving.deal.Allotment.Run;
+import worthsaving.diagnosis.FailurePatterns;
+import worthsaving.quantity.Money;
+
+/**
+ * A car whose repairs and sale values have been drawn, ready to be judged at any price and terms. Moving
+ * a slider costs only the judging. Safe to share between threads; the same inputs give the same numbers
+ * on any of them.
+ */
+public final class PreparedDeal {
+
+    private static final String VALUE = "sale value";
+
+    private final DealCase deal;
+    private final Allotment allotment;
+    private final List<Optional<PlanDraw>> plans;
+    private final RepairDraws repair;
+    private final double[] value;
+    private final PertTable pert;
+    private final int levels;
+
+    PreparedDeal(DealCase deal) {
+        this.deal = deal;
+        FailurePatterns patterns = deal.patterns();
+        int atoms = patterns.drawn() ? patterns.patterns().size() : deal.method().points();
+        this.levels = patterns.drawn() ? Math.max(64, powerOfTwo(atoms)) : atoms;
+        this.allotment = Allotment.of(patterns, atoms);
+        this.pert = PertTable.of(levels);
+        QuasiPoints points = points();
+        this.value = values(points.column(VALUE), atoms);
+        this.repair = RepairDraws.ofSize(atoms, pert);
+        this.plans = draw(points);
+    }
+
+    /**
+     * Judges the car.
+     *
+     * @param ask asking price; without one the outcomes are shown at the most to pay
+     */
+    public Assessment assess(DealTerms terms, BuyerRule rule, Optional<Money> ask) {
+        return new Judgement(this, terms, rule).at(ask);
+    }
+
+    DealCase deal() {
+        return deal;
+    }
+
+    double[] weights() {
+        return allotment.weights();
+    }
+
+    List<Run> runs() {
+        return allotment.runs();
+    }
+
+    /** The plan of each run; empty where nothing allowed mends its pattern. */
+    List<Optional<PlanDraw>> plans() {
+        return plans;
+    }
+
+    RepairDraws repair() {
+        return repair;
+    }
+
+    double[] value() {
+        return value;
+    }
+
+    TermDraws terms(DealTerms terms) {
+        return new TermDraws(terms, points(), pert, value.length);
+    }
+
+    private QuasiPoints points() {
+        return new QuasiPoints(levels, deal.method().seed(), VALUE, TermDraws.name(Term.SPEED),
+                TermDraws.name(Term.ASIS_SHARE), TermDraws.name(Term.DAYS_TO_SELL), TermDraws.name(Term.DAYS_WAITING),
+                TermDraws.name(Term.PARTOUT_GROSS));
+    }
+
+    private double[] values(char[] column, int atoms) {
+        double[] byLevel = new double[levels];
+        for (int k = 0; k < levels; k++) {
+            byLevel[k] = deal.value().saleValue().quantile((k + 0.5) / levels);
+        }
+        double[] out = new double[atoms];
+        for (int i = 0; i < atoms; i++) {
+            out[i] = byLevel[column[i]];
+        }
+        return out;
+    }
+
+    private List<Optional<PlanDraw>> draw(QuasiPoints points) {
+        Map<BitSet, Optional<PlanDraw>> byPattern = new HashMap<>();
+        List<Optional<PlanDraw>> drawn = new ArrayList<>();
+        for (Run run : allotment.runs()) {
+            Optional<PlanDraw> plan = byPattern.computeIfAbsent(run.pattern(), p -> deal.repairs()
+                    .planFor(names(p))
+                    .map(found -> new PlanDraw(found, deal.labour(), points)));
+            plan.ifPresent(p -> p.draw(repair, run.from(), run.to()));
+            drawn.add(plan);
+        }
+        return List.copyOf(drawn);
+    }
+
+    private Set<String> names(BitSet pattern) {
+        Set<String> names = new LinkedHashSet<>();
+        pattern.stream().forEach(i -> names.add(deal.patterns().items().get(i)));
+        return names;
+    }
+
+    private static int powerOfTwo(int atLeast) {
+        int highest = Integer.highestOneBit(atLeast);
+        return highest == atLeast ? highest : highest << 1;
+    }
+}

@@ -1,0 +1,94 @@
+package worthsaving.deal;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.hipparchus.random.SobolSequenceGenerator;
+import worthsaving.quantity.Seed;
+
+/**
+ * Columns of a Sobol sequence, handed out by the name of the quantity they drive. A name gets the same
+ * column in every car and at every setting, so that two assessments differ by their inputs and not by
+ * their numbers (common random numbers); only where two names of one car fall on the same column does
+ * the later one move to the next.
+ *
+ * <p>Over all n = 2^m points a column holds each of the levels 0 to n - 1 once; level k stands for the
+ * probability (k + 1/2)/n. The digital shift that belongs to the name keeps that (Owen 1995, randomly
+ * permuted (t,m,s)-nets). Directions: Joe and Kuo (2008), as in Hipparchus. A column is linear over
+ * GF(2), so it is built from the m points whose Gray code has a single bit.
+ */
+final class QuasiPoints {
+
+    private static final int DIMENSIONS = 4_096;
+    /** The first columns are the best spread; they go to what matters most. */
+    private static final int RESERVED = 8;
+    private static final int BITS = 16;
+
+    /** Holds the directions from first use on. */
+    private static final class Directions {
+        static final int[][] BY_BIT = read();
+
+        private static int[][] read() {
+            SobolSequenceGenerator sobol = new SobolSequenceGenerator(DIMENSIONS);
+            int[][] directions = new int[BITS][DIMENSIONS];
+            for (int bit = 0; bit < BITS; bit++) {
+                double[] point = sobol.skipTo((1 << bit + 1) - 1);
+                for (int d = 0; d < DIMENSIONS; d++) {
+                    directions[bit][d] = (int) (point[d] * (1 << BITS));
+                }
+            }
+            return directions;
+        }
+    }
+
+    private final int points;
+    private final Seed seed;
+    private final Map<String, char[]> given = new HashMap<>();
+    private final boolean[] taken = new boolean[DIMENSIONS];
+
+    /** @param first names for the best columns, in order of weight */
+    QuasiPoints(int points, Seed seed, String... first) {
+        if (first.length > RESERVED) {
+            throw new IllegalArgumentException("only " + RESERVED + " columns are reserved");
+        }
+        this.points = points;
+        this.seed = seed;
+        for (int i = 0; i < first.length; i++) {
+            given.put(first[i], build(first[i], i));
+        }
+    }
+
+    /** Levels of the points for this quantity; not to be changed. */
+    char[] column(String name) {
+        return given.computeIfAbsent(name, n -> build(n, free(n)));
+    }
+
+    private int free(String name) {
+        int at = RESERVED + (int) Math.floorMod(mix(Seed.DEFAULT.derive(name).value()), (long) DIMENSIONS - RESERVED);
+        while (taken[at]) {
+            at = at + 1 == DIMENSIONS ? RESERVED : at + 1;
+        }
+        taken[at] = true;
+        return at;
+    }
+
+    private char[] build(String name, int dimension) {
+        int shift = (int) (mix(seed.derive(name).value()) >>> 48) & points - 1;
+        int drop = BITS - Integer.numberOfTrailingZeros(points);
+        char[] column = new char[points];
+        int level = 0;
+        for (int i = 0; i < points; i++) {
+            if (i > 0) {
+                level ^= Directions.BY_BIT[Integer.numberOfTrailingZeros(i)][dimension];
+            }
+            column[i] = (char) (level >>> drop ^ shift);
+        }
+        return column;
+    }
+
+    /** Finaliser of SplitMix64: the low bits of the hash are not spread well enough alone. */
+    private static long mix(long z) {
+        long a = (z ^ z >>> 30) * 0xbf58476d1ce4e5b9L;
+        long b = (a ^ a >>> 27) * 0x94d049bb133111ebL;
+        return b ^ b >>> 31;
+    }
+}
