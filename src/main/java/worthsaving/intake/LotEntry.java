@@ -1,0 +1,23 @@
+package worthsaving.intake;
+
+import java.util.List;
+import java.util.Objects;
+import worthsaving.quantity.Money;
+import worthsaving.vehicle.Fact;
+import worthsaving.vehicle.Listing;
+
+/**
+ * A good row: the listing, and what the table says beside it.
+ *
+ * @param row line of the file on which it starts
+ * @param quote a dealer's price for the repair
+ * @param codes trouble codes as read out; those the catalogue knows are findings of the listing as well
+ */
+public record LotEntry(long row, Listing listing, Fact<Money> quote, List<TroubleCode> codes) {
+
+    public LotEntry {
+        Objects.requireNonNull(listing, "listing");
+        Objects.requireNonNull(quote, "quote");
+        codes = List.copyOf(codes);
+    }
+}

@@ -1,0 +1,31 @@
+package worthsaving.intake;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * How the reading of a table went.
+ *
+ * @param encoding name of the encoding it was read in; blank when characters were handed in
+ * @param separator between cells
+ * @param columns our name for a field, and the column it was read from
+ * @param unusedColumns columns nothing was read from
+ * @param header the header line as written
+ * @param good rows that became listings
+ * @param refused rows left out
+ * @param warnings faults that cost no row
+ * @param readable false when the file as a whole was refused
+ * @param cancelled true when the sink stopped the reading
+ */
+public record LotSummary(
+        String source,
+        String encoding,
+        char separator,
+        Map<String, String> columns,
+        List<String> unusedColumns,
+        String header,
+        long good,
+        long refused,
+        long warnings,
+        boolean readable,
+        boolean cancelled) {}
