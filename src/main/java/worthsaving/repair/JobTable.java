@@ -115,6 +115,9 @@ final class JobTable {
     }
 
     private Entry remedyJob(Remedy remedy) {
+        if (itemIndex.containsKey(remedy.id())) {
+            throw new IllegalArgumentException("remedy " + remedy.id() + " has the id of an item: rename one of them");
+        }
         double price = mean(remedy.parts(), remedy.id());
         Job job = new Job(remedy.id(), remedy.name(), remedy.closes(), remedy.partSource(), remedy.parts(),
                 MoneyRange.exactly(Money.zero(shop.currency())), remedy.jobHours(), remedy.success(),

@@ -15,6 +15,11 @@ import worthsaving.repair.JobTable.Entry;
 /** Finds what lies open once a plan is carried out. */
 final class PreventiveAdvice {
 
+    /** An item lies open when no more than this share of its access hours is still unpaid. */
+    private static final double OPEN_SHARE = 0.25;
+    /** Doing it now must save at least this share of the later cost to be worth a line. */
+    private static final double LEAST_SAVING = 0.1;
+
     private final JobTable table;
     private final RepairPlan plan;
     private final BitSet paid;
@@ -32,8 +37,7 @@ final class PreventiveAdvice {
         plan.jobs().forEach(job -> closed.addAll(job.closes()));
     }
 
-    /** @param openShare most of an item's access hours that may still be unpaid, 0 to 1 */
-    List<Preventive> advise(Map<String, Probability> needed, double openShare) {
+    List<Preventive> advise(Map<String, Probability> needed) {
         List<Preventive> advice = new ArrayList<>();
         for (Entry entry : table.jobs) {
             String item = entry.job().id();
@@ -41,8 +45,9 @@ final class PreventiveAdvice {
             if (own && needed.containsKey(item) && !closed.contains(item)) {
                 double alone = table.access.hoursOf(entry.access());
                 double added = addedAccess(entry);
-                if (alone > 0 && added <= openShare * alone) {
-                    advice.add(compare(entry, added, needed.get(item)));
+                Preventive preventive = compare(entry, added, needed.get(item));
+                if (added <= OPEN_SHARE * alone && preventive.breakEven().value() <= 1 - LEAST_SAVING) {
+                    advice.add(preventive);
                 }
             }
         }
@@ -63,7 +68,7 @@ final class PreventiveAdvice {
         }
         double now = fixed + addedAccess * table.rate;
         double later = fixed + (entry.aloneHours() - entry.hours()) * table.rate;
-        double breakEven = later > 0 ? Math.min(1, now / later) : 0;
+        double breakEven = later > 0 ? Math.min(1, now / later) : 1;
         return new Preventive(entry.job().id(), entry.job().name(), entry.job().partSource(), money(now), money(later),
                 Hours.of(entry.hours() + addedAccess), Hours.of(entry.aloneHours()), Probability.of(breakEven),
                 needed);

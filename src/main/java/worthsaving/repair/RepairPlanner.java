@@ -30,9 +30,6 @@ public final class RepairPlanner {
     /** Groups kept; past this all are forgotten, which costs time and nothing else. */
     private static final int MOST_REMEMBERED = 50_000;
 
-    /** An item lies open when no more than this share of its access hours is still unpaid. */
-    private static final double OPEN_SHARE = 0.25;
-
     private final JobTable table;
     private final PlanWriter writer;
     private final BitSet[] neighbours;
@@ -88,13 +85,14 @@ public final class RepairPlanner {
     }
 
     /**
-     * Sound items that a plan of this planner lays open, best gain first; those that do not pay are listed
-     * too, so that their break-even chance can be shown.
+     * Sound items that a plan of this planner lays open and that are at least a tenth cheaper now than
+     * later, best gain first; those that do not pay are listed too, so that their break-even chance can
+     * be shown.
      *
      * @param needed chance of each item being needed within the holding time; others are left out
      */
     public List<Preventive> whileInThere(RepairPlan plan, Map<String, Probability> needed) {
-        return new PreventiveAdvice(table, plan).advise(needed, OPEN_SHARE);
+        return new PreventiveAdvice(table, plan).advise(needed);
     }
 
     /** A plan of this planner line by line. */

@@ -100,6 +100,18 @@ class PreventiveTest {
     }
 
     @Test
+    void an_item_whose_access_is_a_trifle_gains_nothing_from_being_open() {
+        Trade trade = headOff().step("TRAY", 0.2).item("LONG_JOB", 9, 900, "TRAY").item("SUMP_PLUG", 0.1, 9, "TRAY");
+        RepairPlanner planner = new RepairPlanner(trade.catalogue(), SHOP);
+        Probability likely = Probability.of(0.9);
+
+        List<Preventive> advice = planner.whileInThere(
+                planner.plan(Set.of("SUMP_PLUG")), Map.of("LONG_JOB", likely, "HORN", likely, "CHAIN", likely));
+
+        assertThat(advice).isEmpty();
+    }
+
+    @Test
     void the_best_gain_comes_first() {
         Trade trade = headOff().item("TENSIONER", 0.2, 20, "FRONT_COVER");
         RepairPlanner planner = new RepairPlanner(trade.catalogue(), SHOP);

@@ -217,6 +217,20 @@ class RepairPlannerTest {
     }
 
     @Test
+    void ambiguous_ids_and_too_many_easing_steps_are_refused() {
+        Trade twice = new Trade().item("PUMP", 1, 10).remedy("PUMP", Set.of("PUMP"), 1, 5);
+        Trade eased = new Trade();
+        for (int s = 0; s < 17; s++) {
+            eased.step("S" + s, 1).step("EASED" + s, 1, Map.of("S" + s, 0.5));
+        }
+
+        assertThatThrownBy(() -> new RepairPlanner(twice.catalogue(), OWN))
+                .hasMessage("remedy PUMP has the id of an item: rename one of them");
+        assertThatThrownBy(() -> new RepairPlanner(eased.catalogue(), OWN))
+                .hasMessage("at most 16 access steps can make others quicker, not 17");
+    }
+
+    @Test
     void threads_sharing_a_planner_get_the_same_plans() {
         RepairPlanner shared = new RepairPlanner(engine().catalogue(), OWN);
         List<Set<String>> patterns = IntStream.range(0, 400)
