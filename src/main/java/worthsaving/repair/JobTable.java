@@ -124,8 +124,8 @@ final class JobTable {
                 remedy.comeback(), remedy.wholeUnit());
         double alone = access.hoursOf(access.union(remedy.access()))
                 + remedy.jobHours().mean().value() * shop.worker().factor(remedy.id());
-        // Not working and coming back overlap in the tables (0.65 and 0.35 for one job), so they are not added.
-        double again = Math.max(1 - remedy.success().value(), remedy.comeback().value());
+        // Done again when it does not work, or works and comes back.
+        double again = 1 - remedy.success().value() * (1 - remedy.comeback().value());
         return entry(job, remedy.access(), remedy.tools(), again * (price + alone * rate));
     }
 

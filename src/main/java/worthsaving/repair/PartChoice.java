@@ -2,11 +2,9 @@ package worthsaving.repair;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.TreeMap;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.PartSource;
@@ -19,12 +17,11 @@ import worthsaving.quantity.Range;
 final class PartChoice {
 
     private final Workshop shop;
-    /** Items that a complete unit closes: their used part counts as a used unit. */
-    private final Set<String> unitItems = new HashSet<>();
+    private final List<Remedy> units;
 
     PartChoice(Workshop shop, List<Remedy> remedies) {
         this.shop = shop;
-        remedies.stream().filter(Remedy::wholeUnit).forEach(r -> unitItems.addAll(r.closes()));
+        units = remedies.stream().filter(Remedy::wholeUnit).toList();
     }
 
     /**
@@ -48,7 +45,8 @@ final class PartChoice {
             double mean = price.mean().amount();
             double anew = source == PartSource.ON_THE_SHELF ? cheapest : mean;
             Money expected = new Money(mean + comeback.mean() * (anew + again), shop.currency());
-            offers.add(new SourceOffer(source, price, comeback, terms.days(), expected, allowed(item, source), false));
+            offers.add(new SourceOffer(source, price, comeback, terms.days(), expected, allowed(item, source),
+                    false));
         });
         return markChosen(offers);
     }
@@ -63,8 +61,14 @@ final class PartChoice {
         if (settled != null) {
             return settled == source;
         }
-        boolean usedUnit = source == PartSource.USED && unitItems.contains(item.id());
+        boolean usedUnit = source == PartSource.USED && isUnit(item);
         return shop.allowedSources().contains(source) && (shop.usedUnits() || !usedUnit);
+    }
+
+    /** The part is a whole unit itself when the job takes out what a unit that mends the item takes out. */
+    private boolean isUnit(FailureItem item) {
+        return units.stream().anyMatch(
+                unit -> unit.closes().contains(item.id()) && item.access().containsAll(unit.access()));
     }
 
     private static List<SourceOffer> markChosen(List<SourceOffer> offers) {

@@ -85,7 +85,8 @@ final class BruteForce {
                 double parts = remedy.parts().mean().amount();
                 double hours = remedy.jobHours().mean().value() * shop.worker().factor(remedy.id());
                 long access = mask(remedy.access());
-                double again = Math.max(1 - remedy.success().value(), remedy.comeback().value());
+                double works = remedy.success().value();
+                double again = (1 - works) + works * remedy.comeback().value();
                 double alone = parts + (hours + accessHours(access)) * rate;
                 options.add(new Option(closes(remedy.closes()), access, tools(remedy.tools()),
                         parts + hours * rate + again * alone));
@@ -99,7 +100,13 @@ final class BruteForce {
         long access = mask(item.access());
         double work = item.consumables().mean().amount() + (hours + accessHours(access)) * rate;
         double cheapest = Double.POSITIVE_INFINITY;
-        boolean unit = catalogue.remedies().stream().anyMatch(r -> r.wholeUnit() && r.closes().contains(item.id()));
+        boolean unit = false;
+        for (Remedy r : catalogue.remedies()) {
+            Set<String> beyond = new HashSet<>(r.access());
+            beyond.removeAll(item.access());
+            unit |= r.wholeUnit() && r.closes().contains(item.id()) && beyond.isEmpty();
+        }
+        boolean usedOut = unit && !shop.usedUnits();
         Set<PartSource> sources = new HashSet<>(item.parts().keySet());
         if (shop.shelf().contains(item.id()) || sources.isEmpty()) {
             sources.add(PartSource.ON_THE_SHELF);
@@ -109,8 +116,7 @@ final class BruteForce {
         }
         PartSource settled = shop.choice().get(item.id());
         for (PartSource source : sources) {
-            boolean free = shop.allowedSources().contains(source)
-                    && !(source == PartSource.USED && unit && !shop.usedUnits());
+            boolean free = shop.allowedSources().contains(source) && !(source == PartSource.USED && usedOut);
             if (settled == null ? free : settled == source) {
                 boolean shelf = source == PartSource.ON_THE_SHELF;
                 double price = shelf ? 0 : item.parts().get(source).mean().amount();

@@ -60,14 +60,23 @@ class RepairPlannerTest {
     }
 
     @Test
-    void a_used_part_for_an_item_that_a_unit_closes_counts_as_a_used_unit() {
+    void a_used_part_that_is_the_unit_itself_counts_as_a_used_unit() {
         Trade trade = new Trade()
-                .item("GEARBOX", 2, Map.of(PartSource.USED, 500.0, PartSource.REBUILT, 2_000.0), 0, List.of(), Set.of())
-                .remedy("YARD_BOX", Set.of("GEARBOX"), PartSource.USED, 2, 700, List.of(), 1, 0, true);
+                .step("BOX_OUT", 8)
+                .step("BOX_PAN", 1)
+                .item("BANDS", 2, Map.of(PartSource.USED, 500.0, PartSource.REBUILT, 2_000.0), 0, List.of(), Set.of(),
+                        "BOX_OUT")
+                .item("VALVES", 2, Map.of(PartSource.USED, 200.0, PartSource.REBUILT, 800.0), 0, List.of(), Set.of(),
+                        "BOX_PAN")
+                .remedy("YARD_BOX", Set.of("BANDS", "VALVES"), PartSource.USED, 2, 700, List.of(), 1, 0, true,
+                        "BOX_OUT");
 
-        RepairPlan plan = new RepairPlanner(trade.catalogue(), OWN.withUsedUnits(false)).plan(Set.of("GEARBOX"));
+        RepairPlan plan = new RepairPlanner(trade.catalogue(), OWN.withUsedUnits(false))
+                .plan(Set.of("BANDS", "VALVES"));
 
-        assertThat(plan.jobs()).extracting(Job::partSource).containsExactly(PartSource.REBUILT);
+        // The bands' used part is a gearbox; the valve body's is only a valve body.
+        assertThat(plan.jobs()).extracting(Job::id).containsExactly("BANDS", "VALVES");
+        assertThat(plan.jobs()).extracting(Job::partSource).containsExactly(PartSource.REBUILT, PartSource.USED);
     }
 
     @Test
@@ -155,7 +164,7 @@ class RepairPlannerTest {
                 .item("TURBO", 1, 5_000, "OFF")
                 .remedy("TURBO_ONLY", Set.of("TURBO"), PartSource.AFTERMARKET, 1, 900, List.of(), 0.65, 0.35, false,
                         "OFF")
-                .remedy("WITH_LINES", Set.of("TURBO"), PartSource.AFTERMARKET, 1, 1_188, List.of(), 0.95, 0.05, false,
+                .remedy("WITH_LINES", Set.of("TURBO"), PartSource.AFTERMARKET, 1, 1_188, List.of(), 1, 0.05, false,
                         "OFF");
 
         RepairPlan plan = new RepairPlanner(trade.catalogue(), Workshop.independent(Money.usd(130)))
@@ -163,7 +172,7 @@ class RepairPlannerTest {
 
         assertThat(plan.jobs()).extracting(Job::id).containsExactly("WITH_LINES");
         assertThat(plan.meanCost().amount()).isEqualTo(1_773, within(1e-9));
-        assertThat(plan.expectedCost().amount()).isEqualTo(1_773 * 1.05, within(0.10));
+        assertThat(plan.expectedCost().amount()).isEqualTo(1_773 + 0.05 * 1_773, within(1e-9));
     }
 
     @Test
