@@ -25,26 +25,31 @@ final class PartChoice {
     }
 
     /**
-     * Every offer, in the order of {@link PartSource}.
+     * Every offer, in the order of {@link PartSource}. A catalogue price from the shelf stands for a job
+     * without a part, such as papers: it is what has to be paid all the same.
      *
      * @param labour cost of hours of the job done alone, access included
      */
     List<SourceOffer> offers(FailureItem item, Money labour) {
         Map<PartSource, MoneyRange> prices = new TreeMap<>(item.parts());
-        MoneyRange nothing = MoneyRange.exactly(Money.zero(shop.currency()));
-        prices.remove(PartSource.ON_THE_SHELF);
-        double cheapest = prices.values().stream().mapToDouble(p -> p.mean().amount()).min().orElse(0);
-        if (shop.shelf().contains(item.id()) || item.parts().isEmpty()) {
-            prices.put(PartSource.ON_THE_SHELF, nothing);
+        if (shop.shelf().contains(item.id()) || prices.isEmpty()) {
+            prices.put(PartSource.ON_THE_SHELF, MoneyRange.exactly(Money.zero(shop.currency())));
         }
+        boolean needsPart = prices.size() > 1 || !prices.containsKey(PartSource.ON_THE_SHELF);
+        double cheapest = prices.keySet().stream()
+                .filter(source -> source != PartSource.ON_THE_SHELF)
+                .mapToDouble(source -> prices.get(source).mean().amount())
+                .min()
+                .orElse(0);
         double again = labour.amount() + item.consumables().mean().amount();
         List<SourceOffer> offers = new ArrayList<>();
         prices.forEach((source, price) -> {
+            boolean shelf = source == PartSource.ON_THE_SHELF;
             SourceTerms terms = shop.terms().get(source);
-            Range comeback = item.parts().isEmpty() ? Range.exactly(0) : terms.comeback();
+            Range comeback = needsPart ? terms.comeback() : Range.exactly(0);
             double mean = price.mean().amount();
-            double anew = source == PartSource.ON_THE_SHELF ? cheapest : mean;
-            Money expected = new Money(mean + comeback.mean() * (anew + again), shop.currency());
+            Money expected = new Money(
+                    mean + comeback.mean() * ((shelf ? cheapest : mean) + again), shop.currency());
             offers.add(new SourceOffer(source, price, comeback, terms.days(), expected, allowed(item, source),
                     false));
         });

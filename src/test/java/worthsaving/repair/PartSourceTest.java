@@ -21,6 +21,7 @@ class PartSourceTest {
             .step("DEEP", 9)
             .item("SENSOR", 1, Map.of(PartSource.MAKER, 200.0, PartSource.USED, 120.0), 20, List.of(), Set.of(), "DEEP")
             .item("CLEANING", 2, Map.of(), 15, List.of(), Set.of())
+            .item("PAPERS", 5, Map.of(PartSource.ON_THE_SHELF, 250.0), 0, List.of(), Set.of())
             .catalogue();
 
     private static final Workshop SHOP = Workshop.independent(Money.usd(100))
@@ -110,6 +111,14 @@ class PartSourceTest {
         RepairPlan plan = new RepairPlanner(CATALOGUE, SHOP).plan(Set.of("CLEANING"));
 
         assertThat(plan.meanCost().amount()).isEqualTo(15 + 200, within(1e-9));
+        assertThat(plan.comebackReserve().amount()).isZero();
+    }
+
+    @Test
+    void a_catalogue_price_from_the_shelf_is_paid_for_a_job_without_a_part() {
+        RepairPlan plan = new RepairPlanner(CATALOGUE, SHOP.withOnly(Set.of())).plan(Set.of("PAPERS"));
+
+        assertThat(plan.meanCost().amount()).isEqualTo(250 + 500, within(1e-9));
         assertThat(plan.comebackReserve().amount()).isZero();
     }
 }
