@@ -8,7 +8,7 @@ In:  item, p6, p10, p15 (chance of standing failed at 6 years/60,000 miles, 10/1
 Out: item, shape, scale_years, mileage_share, event, worst (largest relative error of the three).
 
 Law: F = 1 - (1 - event) exp(-(t / scale)^shape), t = (1 - w) age + w miles / 12,000, as in
-worthsaving.catalog.Onset. Least squares on the relative error, the ten-year point counting double,
+worthsaving.catalog.Onset. Least squares on the relative error, the ten-year point counting four times,
 by pattern search from the log-log regression line; no library needed, no random start.
 """
 import csv
@@ -16,7 +16,7 @@ import math
 import sys
 
 AGES = ((6, 60_000), (10, 120_000), (15, 180_000))
-WEIGHTS = (1, 2, 1)
+WEIGHTS = (1, 4, 1)
 FLOOR = 0.004  # below this probability errors are judged absolutely
 
 

@@ -13,6 +13,7 @@ import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.csv.DuplicateHeaderMode;
 
 /**
  * One file of the catalogue: comment lines, a header, rows.
@@ -34,6 +35,7 @@ record Table(String file, String edition, List<Row> rows, boolean whole) {
             .setHeader()
             .setSkipHeaderRecord(true)
             .setAllowMissingColumnNames(true)
+            .setDuplicateHeaderMode(DuplicateHeaderMode.ALLOW_EMPTY)
             .setIgnoreEmptyLines(true)
             .setIgnoreSurroundingSpaces(true)
             .get();
