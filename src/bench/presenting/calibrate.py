@@ -34,7 +34,8 @@ def table(path):
 def own(item):
     w = float(item["mileage_share"])
     wear = (1 - w) * AGE + w * MILES / 12_000
-    survival = 1 if item["scale_years"] == "never" else math.exp(-((wear / float(item["scale_years"])) ** float(item["shape"])))
+    scale = math.inf if item["scale_years"] == "never" else float(item["scale_years"])
+    survival = math.exp(-((wear / scale) ** float(item["shape"])))
     return 1 - (1 - float(item["event"])) * survival
 
 

@@ -98,8 +98,8 @@ final class Row {
         if (low > mode || mode > high) {
             fault(
                     prefix + "mode",
-                    "low " + low + ", mode " + mode + " and high " + high + " are out of order; low may not exceed mode,"
-                            + " nor mode high");
+                    "low " + low + ", mode " + mode + " and high " + high
+                            + " are out of order; low may not exceed mode, nor mode high");
             return Range.exactly(0);
         }
         return new Range(low, mode, high);

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
 import org.assertj.core.api.SoftAssertions;
@@ -84,7 +85,7 @@ class CatalogueAgainstNotesTest {
     void secondary_damage_is_that_of_the_notes_less_the_circles() throws IOException {
         Map<List<String>, DamageLink> links =
                 CATALOGUE.damage().stream().collect(Collectors.toMap(d -> List.of(d.cause(), d.effect()), d -> d));
-        Set<String> leftOut = new java.util.TreeSet<>();
+        Set<String> leftOut = new TreeSet<>();
         for (CSVRecord row : OutsideData.rowsOrSkip("trade/secondary_damage.csv")) {
             DamageLink link = links.get(List.of(row.get("cause_failure"), row.get("secondary_failure")));
             if (link == null) {

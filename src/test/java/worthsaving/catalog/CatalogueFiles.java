@@ -19,7 +19,8 @@ final class CatalogueFiles {
                 "items.csv",
                 ItemRows.COLUMNS,
                 "PUMP,oil,Oil pump,any,any,any,any,2,40,0.6,0,0.5,1,2,,PAN,1,2,3,10,20,30,GAUGE,,DO_NOT_RUN,",
-                "BEARING,oil,Rod bearing,PETROL DIESEL,any,any,any,2,50,0.6,0,0.5,1,2,,PAN,2,3,5,10,20,30,,PUMP,REVIEW,",
+                "BEARING,oil,Rod bearing,PETROL DIESEL,any,any,any,2,50,0.6,0,0.5,1,2,,PAN,2,3,5,10,20,30,,PUMP,"
+                        + "REVIEW,",
                 "FLOOD,flood,Flood,any,any,any,any,1,never,0,0.01,0.5,1,2,water,,1,2,3,0,0,0,,,HARD_STOP,");
         put("parts.csv", PartRows.COLUMNS, "PUMP,MAKER,100,200,300", "FLOOD,ON_THE_SHELF,0,0,0");
         put(

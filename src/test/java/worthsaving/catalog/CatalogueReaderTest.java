@@ -3,6 +3,7 @@ package worthsaving.catalog;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
@@ -210,7 +211,7 @@ class CatalogueReaderTest {
     @Test
     void a_reader_that_fails_is_a_fault_too() {
         CatalogueReading reading = CatalogueReader.read(file -> {
-            throw new UncheckedIOException(new java.io.IOException("disk gone"));
+            throw new UncheckedIOException(new IOException("disk gone"));
         });
 
         assertThat(reading.faults())

@@ -1,6 +1,7 @@
 package worthsaving.catalog;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -13,6 +14,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import worthsaving.catalog.FindingKind.Stage;
+import worthsaving.quantity.HoursRange;
+import worthsaving.quantity.Range;
 import worthsaving.vehicle.Powertrain.Drive;
 import worthsaving.vehicle.Powertrain.Engine;
 import worthsaving.vehicle.Powertrain.Gearbox;
@@ -76,9 +79,9 @@ class ShippedCatalogueTest {
         Set<String> closure = new HashSet<>();
         addWithRequirements(step, closure);
 
-        var hours = closure.stream()
+        Range hours = closure.stream()
                 .map(id -> CATALOGUE.accessById().get(id).hours())
-                .reduce(worthsaving.quantity.HoursRange.NONE, worthsaving.quantity.HoursRange::plus)
+                .reduce(HoursRange.NONE, HoursRange::plus)
                 .hours();
 
         assertThat(List.of(hours.low(), hours.mode(), hours.high()))
@@ -157,8 +160,8 @@ class ShippedCatalogueTest {
         assertThat(CATALOGUE.items().stream().filter(i -> !i.exclusiveGroup().isBlank()))
                 .extracting(FailureItem::id, FailureItem::exclusiveGroup)
                 .containsExactlyInAnyOrder(
-                        org.assertj.core.groups.Tuple.tuple("FLOOD_FRESH", "flood"),
-                        org.assertj.core.groups.Tuple.tuple("FLOOD_SALT", "flood"));
+                        tuple("FLOOD_FRESH", "flood"),
+                        tuple("FLOOD_SALT", "flood"));
     }
 
     @Test

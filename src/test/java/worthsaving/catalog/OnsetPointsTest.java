@@ -1,0 +1,69 @@
+package worthsaving.catalog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import worthsaving.quantity.Distance;
+
+/** The onsets in items.csv beside the answers they were fitted to, src/bench/onset/points.csv. */
+class OnsetPointsTest {
+
+    private static final Catalogue CATALOGUE = ShippedCatalogue.load();
+
+    @Test
+    void fitted_onsets_meet_the_answers_they_come_from() throws IOException {
+        Set<String> fitted = new HashSet<>();
+        for (CSVRecord row : points()) {
+            Onset onset = CATALOGUE.itemsById().get(row.get("item")).onset();
+            assertThat(onset.mileageShare()).isEqualTo(Double.parseDouble(row.get("mileage_share")));
+            meets(row, "p6", onset, 6, 60_000, 0.3);
+            meets(row, "p10", onset, 10, 120_000, 0.2);
+            meets(row, "p15", onset, 15, 180_000, 0.3);
+            fitted.add(row.get("item"));
+        }
+        assertThat(CATALOGUE.itemsById().keySet()).isEqualTo(fitted);
+    }
+
+    @Test
+    void older_cars_of_more_miles_are_never_sounder() {
+        for (FailureItem item : CATALOGUE.items()) {
+            double last = 0;
+            for (int years = 0; years <= 25; years++) {
+                double now = item.onset().prior(years, Distance.ofMiles(12_000.0 * years)).value();
+                assertThat(now).as(item.id()).isGreaterThanOrEqualTo(last);
+                last = now;
+            }
+        }
+    }
+
+    private static void meets(CSVRecord row, String column, Onset onset, double age, double miles, double tolerance) {
+        double expected = Double.parseDouble(row.get(column));
+        assertThat(onset.prior(age, Distance.ofMiles(miles)).value())
+                .as(row.get("item") + " " + column)
+                .isCloseTo(expected, within(Math.max(0.005, tolerance * expected)));
+    }
+
+    private static List<CSVRecord> points() throws IOException {
+        try (CSVParser parser = CSVParser.parse(
+                Path.of("src", "bench", "onset", "points.csv"),
+                StandardCharsets.UTF_8,
+                CSVFormat.DEFAULT
+                        .builder()
+                        .setCommentMarker('#')
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
+            return parser.getRecords();
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package worthsaving.catalog;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import worthsaving.quantity.Distance;
+import worthsaving.quantity.Probability;
+
+class OnsetTest {
+
+    /** Weibull distribution function, computed with scipy.stats.weibull_min.cdf. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 10, 10, 0.6321205588285577",
+        "2, 10, 10, 0.6321205588285577",
+        "2, 20, 10, 0.22119921692859515",
+        "3.5, 25, 8, 0.018365637920557357",
+        "0.7, 40, 15, 0.39546405949226204"
+    })
+    void follows_the_weibull_law(double shape, double scale, double wear, double expected) {
+        Onset onset = new Onset(shape, scale, 0, Probability.NEVER);
+
+        assertThat(onset.prior(wear, Distance.ofMiles(0)).value()).isCloseTo(expected, within(1e-12));
+    }
+
+    @Test
+    void mixes_age_and_miles_by_the_share() {
+        Onset onset = new Onset(1, 10, 0.25, Probability.NEVER);
+
+        // 0.75 * 4 + 0.25 * 96,000 / 12,000 = 5 years of wear
+        assertThat(onset.prior(4, Distance.ofMiles(96_000)).value()).isCloseTo(1 - Math.exp(-0.5), within(1e-12));
+        assertThat(onset.prior(4, Distance.ofKilometres(96_000 * 1.609344)).value())
+                .isCloseTo(1 - Math.exp(-0.5), within(1e-12));
+    }
+
+    @Test
+    void an_event_does_not_depend_on_wear() {
+        Onset theft = new Onset(1, Double.POSITIVE_INFINITY, 0, Probability.of(0.012));
+
+        assertThat(theft.prior(0, Distance.ofMiles(0)).value()).isCloseTo(0.012, within(1e-15));
+        assertThat(theft.prior(30, Distance.ofMiles(300_000)).value()).isCloseTo(0.012, within(1e-15));
+    }
+
+    @Test
+    void refuses_shapes_and_scales_of_zero() {
+        assertThatThrownBy(() -> new Onset(0, 10, 0, Probability.NEVER)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Onset(1, 0, 0, Probability.NEVER)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Onset(1, 1, 1.1, Probability.NEVER)).isInstanceOf(IllegalArgumentException.class);
+    }
+}
