@@ -36,10 +36,14 @@ final class EvidenceTables {
         writer.settle(evidence.items());
         writer.writeItems();
         model.groups().forEach(writer::writeGroup);
-        new TreeMap<>(evidence.findings()).forEach((id, seen) ->
-                writer.tables.seen(model.finding(id).given(writer.known), seen.ifTrue(), seen.ifFalse()));
+        new TreeMap<>(evidence.findings()).forEach(writer::writeFinding);
         model.bitTables().forEach(writer.tables::add);
         return writer.tables;
+    }
+
+    private void writeFinding(String id, Likelihood seen) {
+        tables.owner(id);
+        tables.seen(model.finding(id).given(known), seen.ifTrue(), seen.ifFalse());
     }
 
     /** An item that this car cannot have is known to be sound. */
@@ -59,6 +63,7 @@ final class EvidenceTables {
 
     private void writeItems() {
         for (int i = 0; i < model.itemCount(); i++) {
+            tables.owner(model.items().get(i));
             NoisyOr failure = model.failures().get(i).given(known);
             Gate gate = model.gates().get(i);
             if (!gate.always()) {
@@ -93,6 +98,7 @@ final class EvidenceTables {
         } else if (failed == 1) {
             Arrays.stream(open).forEach(i -> tables.weigh(i, 0, 1));
         } else if (open.length > 1) {
+            tables.owner(model.items().get(open[0]) + " and others");
             tables.atMostOne(open);
         }
     }

@@ -1,37 +1,35 @@
 package worthsaving.diagnosis;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.IntPredicate;
 import worthsaving.diagnosis.inference.BucketTree;
 import worthsaving.diagnosis.inference.Calibrated;
+import worthsaving.diagnosis.inference.Factors;
 import worthsaving.diagnosis.inference.NoisyOr;
-import worthsaving.diagnosis.inference.Table;
 import worthsaving.diagnosis.inference.TableList;
 
 /** Model, evidence and the calibrated tree over them. */
 final class ExactPosterior {
 
-    private final List<Table> tables;
-    private final int variables;
-    private final double logConstant;
+    private final TableList written;
+    private final Factors factors;
     private final BucketTree tree;
     private final Calibrated chain;
 
-    private ExactPosterior(TableList written, BucketTree tree) {
-        this.tables = written.tables();
-        this.variables = written.variables();
-        this.logConstant = written.logConstant();
+    private ExactPosterior(TableList written, Factors factors, BucketTree tree) {
+        this.written = written;
+        this.factors = factors;
         this.tree = tree;
-        this.chain = tree.calibrate(tables);
+        this.chain = tree.calibrate(factors.tables());
     }
 
     /** Empty when the width guard refuses. */
     static Optional<ExactPosterior> of(FailureModel model, Evidence evidence, int guard) {
         TableList written = EvidenceTables.of(model, evidence, TableList.DEFAULT_FAN_IN);
-        return BucketTree.compile(written.variables(), written.tables(), new int[written.variables()], guard)
-                .map(tree -> new ExactPosterior(written, tree));
+        Factors factors = written.factors();
+        return BucketTree.compile(factors, new int[factors.variables()], guard)
+                .map(tree -> new ExactPosterior(written, factors, tree));
     }
 
     boolean possible() {
@@ -40,7 +38,7 @@ final class ExactPosterior {
 
     /** Logarithm of P(evidence, at most one of each exclusive group). */
     double logWeight() {
-        return chain.logPartition() + logConstant;
+        return chain.logPartition() + written.logConstant();
     }
 
     double marginal(int item) {
@@ -49,7 +47,7 @@ final class ExactPosterior {
 
     /** P(finding present), by one upward pass with it absent. */
     double chance(NoisyOr finding) {
-        double absent = tree.logPartition(EvidenceTables.withAbsent(tables, finding)) - chain.logPartition();
+        double absent = tree.logPartition(EvidenceTables.withAbsent(factors.tables(), finding)) - chain.logPartition();
         double chance = 1 - (1 - finding.leak()) * Math.exp(absent);
         return Math.max(0, Math.min(1, chance));
     }
@@ -60,12 +58,16 @@ final class ExactPosterior {
      * @return empty when the width guard refuses
      */
     Optional<Calibrated> chainOf(IntPredicate first, int guard) {
-        int[] stage = new int[variables];
+        int[] stage = new int[factors.variables()];
         Arrays.setAll(stage, v -> first.test(v) ? 1 : 0);
-        return BucketTree.compile(variables, tables, stage, guard).map(t -> t.calibrate(tables));
+        return BucketTree.compile(factors, stage, guard).map(t -> t.calibrate(factors.tables()));
     }
 
-    /** The posterior as a chain of all variables, intermediate ones among them. */
+    long hiddenLabel(int variable) {
+        return written.hiddenLabel(variable);
+    }
+
+    /** The posterior as a chain of all variables, hidden ones among them. */
     Calibrated chain() {
         return chain;
     }

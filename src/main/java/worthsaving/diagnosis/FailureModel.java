@@ -47,9 +47,6 @@ record FailureModel(
     /** Coordinates of the quasi-random sequence set aside for the hidden bits. */
     private static final int BIT_COORDINATES = 16;
 
-    /** Where the coordinates of intermediate variables begin, beyond those of any catalogue. */
-    private static final int INTERMEDIATE_COORDINATES = 1 << 20;
-
     static FailureModel of(
             Catalogue catalogue, Vehicle vehicle, Exposure exposure, LocalDate on, PowertrainShares shares) {
         PowertrainBits powertrain = new PowertrainBits(vehicle.powertrain(), shares);
@@ -132,13 +129,9 @@ record FailureModel(
         return Map.copyOf(findings);
     }
 
-    /** The coordinate of the quasi-random sequence that decides a variable: the same for every car. */
+    /** The coordinate of the quasi-random sequence that decides an item or bit: the same for every car. */
     int coordinate(int variable) {
-        if (variable < items.size()) {
-            return BIT_COORDINATES + ranks[variable];
-        }
-        boolean bit = variable < items.size() + bits;
-        return bit ? variable - items.size() : INTERMEDIATE_COORDINATES + variable;
+        return variable < items.size() ? BIT_COORDINATES + ranks[variable] : variable - items.size();
     }
 
     /** Coordinates that bits and items need. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import worthsaving.diagnosis.inference.BestStates;
 import worthsaving.diagnosis.inference.BucketTree;
 import worthsaving.diagnosis.inference.Calibrated;
+import worthsaving.diagnosis.inference.JointDraw;
 
 /**
  * Sets of items failed together: all that matter while they are few, else draws from the exact
@@ -28,11 +29,10 @@ final class PatternSearch {
     FailurePatterns patterns() {
         int named = model.itemCount() + model.bits();
         Optional<Calibrated> chain = posterior.chainOf(v -> v < named, BucketTree.WIDTH_GUARD);
-        Optional<FailurePatterns> enumerated = chain.filter(c -> model.bits() == 0)
+        return chain.filter(c -> model.bits() == 0)
                 .flatMap(c -> BestStates.covering(c, named, settings.cap(), settings.mass()))
-                .map(this::enumerated);
-        return enumerated.orElseGet(() -> chain.map(c -> drawn(c, named))
-                .orElseGet(() -> drawn(posterior.chain(), posterior.chain().variables())));
+                .map(this::enumerated)
+                .orElseGet(() -> drawn(chain.orElseGet(posterior::chain), named));
     }
 
     private FailurePatterns enumerated(List<BestStates.State> states) {
@@ -49,30 +49,16 @@ final class PatternSearch {
         return new FailurePatterns(model.items(), patterns, weights, Math.min(1, held), false);
     }
 
-    private FailurePatterns drawn(Calibrated chain, int ranks) {
+    private FailurePatterns drawn(Calibrated chain, int named) {
         double[] weights = new double[settings.points()];
         Arrays.fill(weights, 1.0 / weights.length);
-        int[] coordinate = new int[ranks];
-        for (int rank = 0; rank < ranks; rank++) {
-            coordinate[rank] = model.coordinate(chain.variableAt(rank));
-        }
-        PatternPoints points = new PatternPoints(model.coordinates(), settings.seed());
+        PatternPoints points = new PatternPoints(model, settings.seed());
+        JointDraw draw = new JointDraw(
+                chain, named, v -> v < named ? model.coordinate(v) : posterior.hiddenLabel(v));
         List<BitSet> patterns = new ArrayList<>();
-        long[] state = new long[(chain.variables() + 63) >> 6];
         for (int j = 0; j < weights.length; j++) {
             points.next();
-            BitSet pattern = new BitSet(model.itemCount());
-            Arrays.fill(state, 0);
-            for (int rank = 0; rank < ranks; rank++) {
-                if (points.uniform(coordinate[rank]) < chain.conditional(rank, state)) {
-                    state[rank >> 6] |= 1L << rank;
-                    int variable = chain.variableAt(rank);
-                    if (variable < model.itemCount()) {
-                        pattern.set(variable);
-                    }
-                }
-            }
-            patterns.add(pattern);
+            patterns.add(draw.draw(points).get(0, model.itemCount()));
         }
         return new FailurePatterns(model.items(), patterns, weights, 1, true);
     }

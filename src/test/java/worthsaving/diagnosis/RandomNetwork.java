@@ -34,7 +34,7 @@ record RandomNetwork(Catalogue catalogue, Exposure exposure, Evidence evidence) 
         for (int f = 0; f < findings; f++) {
             catalogue.finding("F" + f, random.nextInt(3) == 0 ? 0 : random.nextDouble() * 0.3);
             for (int i = 0; i < items; i++) {
-                if (random.nextInt(items) < 5) {
+                if (random.nextInt(items) < (f % 2 == 0 ? 4 : 9)) {
                     catalogue.shows("I" + i, "F" + f, random.nextDouble());
                 }
             }

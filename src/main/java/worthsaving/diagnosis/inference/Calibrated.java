@@ -1,145 +1,106 @@
 package worthsaving.diagnosis.inference;
 
-import java.util.Arrays;
-import java.util.List;
-
 /**
- * The joint distribution in the form of a chain: P(x) = product over the buckets of
- * P(variable | separator), each separator holding only variables eliminated later. From it come every
- * single marginal, exact draws, and the best joint states.
+ * The joint distribution as a chain: each bucket holds its variable given its separator, and a separator
+ * holds only variables that were eliminated later. From it come every single marginal, exact draws and
+ * the best joint states.
  */
 public final class Calibrated {
 
     private final BucketTree tree;
-    private final double[][] yes;
+    private final UpwardPass up;
     private final double[] marginals;
-    private final double logPartition;
 
-    private Calibrated(BucketTree tree, double[][] yes, double[] marginals, double logPartition) {
+    Calibrated(BucketTree tree, UpwardPass up) {
         this.tree = tree;
-        this.yes = yes;
-        this.marginals = marginals;
-        this.logPartition = logPartition;
-    }
-
-    static Calibrated of(BucketTree tree, List<Table> tables) {
-        double[][] yes = new double[tree.size()][];
-        double logPartition = upward(tree, tables, yes);
-        double[] marginals =
-                logPartition == Double.NEGATIVE_INFINITY ? new double[0] : downward(tree, yes);
-        return new Calibrated(tree, yes, marginals, logPartition);
-    }
-
-    /** Fills P(variable = yes | separator) per bucket. */
-    static double upward(BucketTree tree, List<Table> tables, double[][] yes) {
-        double[][] messages = new double[tree.size()][];
-        double log = 0;
-        for (int k = 0; k < tree.size(); k++) {
-            BucketTree.Bucket bucket = tree.bucket(k);
-            double[] joint = product(tree, k, tables, messages);
-            int states = joint.length / 2;
-            double[] sum = new double[states];
-            double[] share = new double[states];
-            double largest = 0;
-            for (int s = 0; s < states; s++) {
-                double both = joint[2 * s] + joint[2 * s + 1];
-                share[s] = both > 0 ? joint[2 * s + 1] / both : 0;
-                sum[s] = both;
-                largest = Math.max(largest, both);
-            }
-            if (largest == 0) {
-                return Double.NEGATIVE_INFINITY;
-            }
-            log += Math.log(largest);
-            double scale = 1 / largest;
-            for (int s = 0; s < states; s++) {
-                sum[s] *= scale;
-            }
-            yes[k] = share;
-            messages[k] = bucket.parent() < 0 ? null : sum;
-        }
-        return log;
-    }
-
-    private static double[] product(BucketTree tree, int k, List<Table> tables, double[][] messages) {
-        BucketTree.Bucket bucket = tree.bucket(k);
-        double[] joint = new double[bucket.entries()];
-        boolean empty = true;
-        for (int t = 0; t < bucket.tables().length; t++) {
-            multiply(joint, tables.get(bucket.tables()[t]).values(), bucket.tableIndex()[t], empty);
-            empty = false;
-        }
-        for (int child : tree.children(k)) {
-            multiply(joint, messages[child], tree.bucket(child).indexInParent(), empty);
-            messages[child] = null;
-            empty = false;
-        }
-        if (empty) {
-            Arrays.fill(joint, 1);
-        }
-        return joint;
-    }
-
-    private static void multiply(double[] joint, double[] values, int[] index, boolean first) {
-        if (first) {
-            for (int i = 0; i < joint.length; i++) {
-                joint[i] = values[index[i]];
-            }
-        } else {
-            for (int i = 0; i < joint.length; i++) {
-                joint[i] *= values[index[i]];
-            }
+        this.up = up;
+        marginals = new double[tree.size()];
+        if (possible()) {
+            downward();
         }
     }
 
-    private static double[] downward(BucketTree tree, double[][] yes) {
-        double[] marginals = new double[tree.size()];
-        double[][] separators = new double[tree.size()][];
+    /**
+     * Chain rule from the partition function back to every message; value times derivative of a message
+     * is the probability of its separator's state. All numbers are non-negative, so nothing cancels.
+     */
+    private void downward() {
+        double[][] derivatives = new double[tree.size()][];
         for (int k = tree.size() - 1; k >= 0; k--) {
-            double[] share = yes[k];
-            double[] separator = tree.bucket(k).parent() < 0 ? new double[] {1} : separators[k];
-            double marginal = 0;
-            for (int s = 0; s < share.length; s++) {
-                marginal += separator[s] * share[s];
+            BucketTree.Bucket bucket = tree.bucket(k);
+            double[] derivative = derivatives[k] == null ? new double[] {1} : derivatives[k];
+            double[] weight = up.outcome(k);
+            double[] belief = up.joint(k).clone();
+            double yes = 0;
+            for (int s = 0; s < derivative.length; s++) {
+                double scaled = derivative[s] * up.scale(k);
+                belief[2 * s] *= scaled * weight[0];
+                belief[2 * s + 1] *= scaled * weight[1];
+                yes += belief[2 * s + 1];
             }
-            marginals[tree.bucket(k).variable()] = Math.min(1, marginal);
-            int[] children = tree.children(k);
-            if (children.length > 0) {
-                double[] joint = new double[2 * share.length];
-                for (int s = 0; s < share.length; s++) {
-                    joint[2 * s + 1] = separator[s] * share[s];
-                    joint[2 * s] = separator[s] * (1 - share[s]);
-                }
-                for (int child : children) {
-                    separators[child] = sum(joint, tree.bucket(child));
+            marginals[bucket.variable()] = Math.min(1, yes);
+            for (int s = 0; s < bucket.sources().length; s++) {
+                if (bucket.sources()[s] < 0) {
+                    int child = ~bucket.sources()[s];
+                    derivatives[child] = derivative(belief, bucket.sourceIndex()[s], up.message(child));
                 }
             }
-            separators[k] = null;
+            if (bucket.merges().length > 0) {
+                throughMerges(k, bucket, belief, derivatives);
+            }
+            derivatives[k] = null;
         }
-        return marginals;
     }
 
-    private static double[] sum(double[] joint, BucketTree.Bucket child) {
-        double[] onto = new double[1 << child.separator().length];
-        int[] index = child.indexInParent();
-        for (int i = 0; i < joint.length; i++) {
-            onto[index[i]] += joint[i];
+    private static double[] derivative(double[] belief, int[] index, double[] message) {
+        double[] derivative = new double[message.length];
+        for (int i = 0; i < belief.length; i++) {
+            derivative[index[i]] += belief[i];
         }
-        return onto;
+        for (int s = 0; s < derivative.length; s++) {
+            derivative[s] = message[s] > 0 ? derivative[s] / message[s] : 0;
+        }
+        return derivative;
+    }
+
+    private void throughMerges(int k, BucketTree.Bucket bucket, double[] belief, double[][] derivatives) {
+        Merge[] merges = bucket.merges();
+        double[] gathered = up.before(k, merges.length);
+        double[] derivative = belief;
+        for (int i = 0; i < derivative.length; i++) {
+            derivative[i] = gathered[i] > 0 ? belief[i] / gathered[i] : 0;
+        }
+        int lastMessage = merges.length - 1;
+        int firstMessage = 0;
+        while (firstMessage < merges.length && merges[firstMessage].source() >= 0) {
+            firstMessage++;
+        }
+        for (int m = lastMessage; m >= firstMessage; m--) {
+            double[] incoming = up.incoming(merges[m].source());
+            double[] into = new double[incoming.length];
+            merges[m].back(up.before(k, m), incoming, derivative, into);
+            if (merges[m].source() < 0) {
+                derivatives[~merges[m].source()] = into;
+            }
+        }
     }
 
     /** Natural logarithm of the sum of the product of all tables; minus infinity when it is zero. */
     public double logPartition() {
-        return logPartition;
+        return up.logPartition();
     }
 
     public boolean possible() {
-        return logPartition != Double.NEGATIVE_INFINITY;
+        return logPartition() != Double.NEGATIVE_INFINITY;
     }
 
-    /** P(variable = yes). */
+    /** P(variable = yes); for an OR, that some table contributed to it. */
     public double marginal(int variable) {
         return marginals[variable];
+    }
+
+    public int variables() {
+        return tree.size();
     }
 
     /** The variable that comes {@code rank}-th when states are built up one variable at a time. */
@@ -147,24 +108,37 @@ public final class Calibrated {
         return tree.bucket(tree.size() - 1 - rank).variable();
     }
 
-    public int variables() {
-        return tree.size();
-    }
-
     /**
-     * P(the {@code rank}-th variable = yes | the variables of lower rank).
+     * P(the {@code rank}-th variable = yes | the variables of lower rank), where none of lower rank is an
+     * OR.
      *
      * @param state bits by rank; only lower ranks are read
      */
     public double conditional(int rank, long[] state) {
         int last = tree.size() - 1;
-        int k = last - rank;
-        int[] separator = tree.bucket(k).separator();
+        int[] separator = tree.bucket(last - rank).separator();
         int index = 0;
         for (int b = 0; b < separator.length; b++) {
             int at = last - separator[b];
             index |= (int) (state[at >> 6] >>> at & 1) << b;
         }
-        return yes[k][index];
+        return conditional(last - rank, index);
+    }
+
+    /** P(own variable = yes | a state of the separator). */
+    double conditional(int k, int separatorState) {
+        double[] joint = up.joint(k);
+        double[] weight = up.outcome(k);
+        double yes = weight[1] * joint[2 * separatorState + 1];
+        double either = yes + weight[0] * joint[2 * separatorState];
+        return either > 0 ? yes / either : 0;
+    }
+
+    BucketTree tree() {
+        return tree;
+    }
+
+    UpwardPass up() {
+        return up;
     }
 }

@@ -2,13 +2,15 @@ package worthsaving.diagnosis.inference;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 
 /**
- * Collects the tables whose product is the unnormalised joint. Wide noisy-ORs are split by parent
- * divorcing: a few causes at a time feed an intermediate OR, which keeps every table non-negative and
- * small. Source: Olesen et al. (1989), Applied Artificial Intelligence 3:385; Heckerman and Breese
- * (1996), IEEE Transactions on Systems, Man and Cybernetics 26:826.
+ * Collects the tables whose product is the unnormalised joint. A wide noisy-OR that was seen becomes an
+ * OR variable with one small table per cause. One that is a variable of the model is split by parent
+ * divorcing: a few causes at a time feed an intermediate variable. Source: Olesen et al. (1989), Applied
+ * Artificial Intelligence 3:385; Heckerman and Breese (1996), IEEE Transactions on Systems, Man and
+ * Cybernetics 26:826.
  */
 public final class TableList {
 
@@ -19,8 +21,12 @@ public final class TableList {
     private final int fanIn;
     private final List<Table> tables = new ArrayList<>();
     private final double[][] weights;
+    private final List<Long> hiddenLabels = new ArrayList<>();
+    private final BitSet ors = new BitSet();
     private int variables;
     private double logConstant;
+    private long owner;
+    private int parts;
 
     /** @param variables variables 0 to variables - 1 are the caller's; intermediate ones follow */
     public TableList(int variables, int fanIn) {
@@ -69,8 +75,20 @@ public final class TableList {
             for (int k = 0; k < or.causes().length; k++) {
                 weigh(or.causes()[k], 1 - or.chances()[k], 1);
             }
+        } else if (or.causes().length <= fanIn) {
+            add(or.seen(ifYes, ifNo));
         } else {
-            add(narrowed(or).seen(ifYes, ifNo));
+            seenWide(or, ifYes, ifNo);
+        }
+    }
+
+    private void seenWide(NoisyOr or, double ifYes, double ifNo) {
+        int outcome = hidden();
+        ors.set(outcome);
+        tables.add(Table.of(outcome, ifYes, ifNo * (1 - or.leak()) + ifYes * or.leak()));
+        for (int k = 0; k < or.causes().length; k++) {
+            double chance = or.chances()[k];
+            tables.add(new Table(new int[] {or.causes()[k], outcome}, new double[] {1, 1 - chance, 0, chance}));
         }
     }
 
@@ -98,9 +116,25 @@ public final class TableList {
 
     /** A new variable that is the noisy-OR of others. */
     public int intermediate(NoisyOr or) {
-        int variable = variables++;
+        int variable = hidden();
         tables.add(or.given(variable));
         return variable;
+    }
+
+    private int hidden() {
+        hiddenLabels.add(31 * owner + ++parts);
+        return variables++;
+    }
+
+    /** Says whose hidden variables come next, so that their labels do not depend on what came before. */
+    public void owner(String name) {
+        owner = (long) name.hashCode() << Integer.SIZE;
+        parts = 0;
+    }
+
+    /** Label of a hidden variable. */
+    public long hiddenLabel(int variable) {
+        return hiddenLabels.get(variable - named);
     }
 
     private static double[] certain(int count) {
@@ -109,18 +143,14 @@ public final class TableList {
         return ones;
     }
 
-    /** First one table per variable of the caller, in order, then the others. */
-    public List<Table> tables() {
+    /** The tables: first one per variable of the caller, in order, then the others. */
+    public Factors factors() {
         List<Table> all = new ArrayList<>(named + tables.size());
         for (int v = 0; v < named; v++) {
             all.add(new Table(new int[] {v}, weights[v].clone()));
         }
         all.addAll(tables);
-        return all;
-    }
-
-    public int variables() {
-        return variables;
+        return new Factors(variables, all, ors);
     }
 
     /** Natural logarithm of the constant factor beside the tables. */

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PublishedNetworksTest {
 
     private static Calibrated solve(int variables, List<Table> tables) {
-        return BucketTree.compile(variables, tables).orElseThrow().calibrate(tables);
+        return BucketTree.compile(Factors.of(variables, tables)).orElseThrow().calibrate(tables);
     }
 
     private static Map<String, Double> parse(String pairs) {
@@ -60,7 +60,7 @@ class PublishedNetworksTest {
     void chest_clinic_joint(int t, int l, int b, double expected) {
         List<Table> tables = ChestClinic.tables(Map.of("A", 1, "D", 1));
         int[] stage = {0, 1, 0, 1, 1, 0, 0, 0};
-        Calibrated chain = BucketTree.compile(8, tables, stage, BucketTree.WIDTH_GUARD)
+        Calibrated chain = BucketTree.compile(Factors.of(8, tables), stage, BucketTree.WIDTH_GUARD)
                 .orElseThrow()
                 .calibrate(tables);
         BitSet asked = new BitSet();

@@ -1,0 +1,173 @@
+package worthsaving.diagnosis.inference;
+
+import java.util.Arrays;
+
+/**
+ * Combines an incoming table over ORs and plain variables with what a bucket has gathered so far:
+ * product over the plain variables, OR-convolution over the ORs that both have.
+ *
+ * @param source table number, or ~bucket for the message of a bucket
+ * @param base bucket indices over all bits but those of the incoming ORs and of ORs not met so far
+ * @param incomingBase the index into the incoming table for each of {@code base}
+ * @param both offsets of the ORs that both sides have, in the bucket
+ * @param incomingBoth the same in the incoming table
+ * @param fresh offsets of the ORs that only the incoming table has, in the bucket
+ * @param incomingFresh the same in the incoming table
+ */
+record Merge(
+        int source,
+        int[] base,
+        int[] incomingBase,
+        int[] both,
+        int[] incomingBoth,
+        int[] fresh,
+        int[] incomingFresh) {
+
+    private int bits() {
+        return Integer.numberOfTrailingZeros(both.length);
+    }
+
+    /** Replaces {@code gathered}, which must be zero wherever a fresh OR is yes. */
+    void apply(double[] gathered, double[] incoming) {
+        switch (bits()) {
+            case 0 -> applyFresh(gathered, incoming);
+            case 1 -> applyOne(gathered, incoming);
+            default -> applyMany(gathered, incoming);
+        }
+    }
+
+    private void applyFresh(double[] gathered, double[] incoming) {
+        for (int i = 0; i < base.length; i++) {
+            double old = gathered[base[i]];
+            for (int f = fresh.length - 1; f >= 0; f--) {
+                gathered[base[i] + fresh[f]] = old * incoming[incomingBase[i] + incomingFresh[f]];
+            }
+        }
+    }
+
+    private void applyOne(double[] gathered, double[] incoming) {
+        int yes = both[1];
+        int incomingYes = incomingBoth[1];
+        for (int i = 0; i < base.length; i++) {
+            double no = gathered[base[i]];
+            double oldYes = gathered[base[i] + yes];
+            for (int f = fresh.length - 1; f >= 0; f--) {
+                int from = incomingBase[i] + incomingFresh[f];
+                double silent = incoming[from];
+                double speaks = incoming[from + incomingYes];
+                gathered[base[i] + fresh[f]] = no * silent;
+                gathered[base[i] + fresh[f] + yes] = no * speaks + oldYes * (silent + speaks);
+            }
+        }
+    }
+
+    private void applyMany(double[] gathered, double[] incoming) {
+        int states = both.length;
+        double[] old = new double[states];
+        double[] in = new double[states];
+        double[] out = new double[states];
+        for (int i = 0; i < base.length; i++) {
+            gather(gathered, base[i], both, old);
+            for (int f = fresh.length - 1; f >= 0; f--) {
+                gather(incoming, incomingBase[i] + incomingFresh[f], incomingBoth, in);
+                Arrays.fill(out, 0);
+                OrConvolution.add(old, 0, in, 0, out, 0, bits());
+                for (int s = 0; s < states; s++) {
+                    gathered[base[i] + fresh[f] + both[s]] = out[s];
+                }
+            }
+        }
+    }
+
+    private static void gather(double[] from, int at, int[] offsets, double[] to) {
+        for (int s = 0; s < offsets.length; s++) {
+            to[s] = from[at + offsets[s]];
+        }
+    }
+
+    /**
+     * Chain rule: replaces {@code derivative} with respect to the outcome by that with respect to what
+     * was gathered before, and adds to that with respect to the incoming table.
+     */
+    void back(double[] before, double[] incoming, double[] derivative, double[] incomingDerivative) {
+        int states = both.length;
+        double[] old = new double[states];
+        double[] in = new double[states];
+        double[] out = new double[states];
+        double[] dOld = new double[states];
+        double[] dIn = new double[states];
+        for (int i = 0; i < base.length; i++) {
+            gather(before, base[i], both, old);
+            Arrays.fill(dOld, 0);
+            for (int f = 0; f < fresh.length; f++) {
+                int from = incomingBase[i] + incomingFresh[f];
+                gather(incoming, from, incomingBoth, in);
+                gather(derivative, base[i] + fresh[f], both, out);
+                Arrays.fill(dIn, 0);
+                if (states == 2) {
+                    dOld[0] += in[0] * out[0] + in[1] * out[1];
+                    dOld[1] += (in[0] + in[1]) * out[1];
+                    dIn[0] = old[0] * out[0] + old[1] * out[1];
+                    dIn[1] = (old[0] + old[1]) * out[1];
+                } else {
+                    OrConvolution.addDerivative(old, 0, in, 0, out, 0, dOld, dIn, bits());
+                }
+                for (int s = 0; s < states; s++) {
+                    incomingDerivative[from + incomingBoth[s]] += dIn[s];
+                }
+            }
+            for (int s = 0; s < states; s++) {
+                derivative[base[i] + both[s]] = dOld[s];
+            }
+        }
+    }
+
+    /**
+     * Draws what each side contributed to a given outcome.
+     *
+     * @param at bucket index of the outcome
+     * @return {bucket index of what was gathered before, OR bits of the incoming index}
+     */
+    int[] split(double[] before, double[] incoming, int at, double uniform) {
+        int outcome = 0;
+        int rest = at;
+        for (int s = 1; s < both.length; s <<= 1) {
+            if ((at & both[s]) != 0) {
+                outcome |= s;
+                rest -= both[s];
+            }
+        }
+        int from = 0;
+        for (int f = 1; f < fresh.length; f <<= 1) {
+            if ((at & fresh[f]) != 0) {
+                from += incomingFresh[f];
+                rest -= fresh[f];
+            }
+        }
+        int plain = incomingBase[Arrays.binarySearch(base, rest)];
+        return draw(before, incoming, rest, plain + from, from, outcome, uniform);
+    }
+
+    private int[] draw(
+            double[] before, double[] incoming, int rest, int in, int from, int outcome, double uniform) {
+        double total = 0;
+        for (int b = outcome; b >= 0; b = b == 0 ? -1 : b - 1 & outcome) {
+            for (int s = b; s >= 0; s = s == 0 ? -1 : s - 1 & b) {
+                total += before[rest + both[outcome ^ b | s]] * incoming[in + incomingBoth[b]];
+            }
+        }
+        double left = uniform * total;
+        int[] drawn = {rest, from};
+        for (int b = outcome; b >= 0 && left >= 0; b = b == 0 ? -1 : b - 1 & outcome) {
+            for (int s = b; s >= 0 && left >= 0; s = s == 0 ? -1 : s - 1 & b) {
+                int a = outcome ^ b | s;
+                double weight = before[rest + both[a]] * incoming[in + incomingBoth[b]];
+                if (weight > 0) {
+                    drawn = new int[] {rest + both[a], from + incomingBoth[b]};
+                    left -= weight;
+                }
+            }
+        }
+        return drawn;
+    }
+}
