@@ -28,27 +28,28 @@ final class Flows {
     }
 
     /** Mend and sell. */
-    Flow finish() {
-        return finish(repair);
+    Flow finish(Levelling level) {
+        return finish(repair, level);
     }
 
     /** As if nothing had to be mended. */
     Flow finishNothing() {
-        return finish(RepairDraws.ofSize(atoms, repair.pert()));
+        return finish(RepairDraws.ofSize(atoms, repair.pert()), Levelling.NONE);
     }
 
-    private Flow finish(RepairDraws work) {
+    private Flow finish(RepairDraws work, Levelling level) {
         Flow flow = Flow.ofSize(atoms);
         double rate = deal.labour().hourly().amount();
         boolean own = deal.labour().own();
         for (int i = 0; i < atoms; i++) {
             double speed = at(Term.SPEED, i);
-            double hours = work.hours()[i] * speed;
-            double cash = work.cash()[i] + (own ? 0 : hours * rate);
-            double back = at(Term.REPEAT_BORNE, i) * (work.backCash()[i] + work.backHours()[i] * speed * rate);
+            double hours = level.hours() * work.hours()[i] * speed;
+            double cash = level.cash() * work.cash()[i] + (own ? 0 : hours * rate);
+            double back = at(Term.REPEAT_BORNE, i)
+                    * (level.backCash() * work.backCash()[i] + level.backHours() * work.backHours()[i] * speed * rate);
             double days = at(Term.DAYS_IN_YARD, i) + at(Term.DAYS_WAITING, i) + hours / at(Term.WORK_PER_DAY, i)
                     + at(Term.DAYS_TO_SELL, i);
-            double sale = value[i] * (1 - at(Term.HAGGLE, i)) * (1 - at(Term.COMEBACK_RESERVE, i));
+            double sale = level.value() * value[i] * (1 - at(Term.HAGGLE, i)) * (1 - at(Term.COMEBACK_RESERVE, i));
             double selling = at(Term.SELLING_DETAIL, i) + at(Term.LISTING_FEE, i) + at(Term.SALE_INSPECTION, i)
                     + (deal.title() == TitleBrand.SALVAGE ? at(Term.REBUILT_INSPECTION, i) : 0);
             double ownHours = own ? hours : 0;

@@ -62,26 +62,27 @@ final class Judgement {
     }
 
     private Flow repairAndSell(Flows make, TermDraws t) {
-        Flow finish = make.finish();
         Flow exit = Stream.of(make.asItStands(true), make.partOut(true), make.scrap(true))
                 .max(Comparator.comparingDouble(f -> StopRule.mean(f.before(), weights)))
                 .orElseThrow();
         StopRule stop = new StopRule(prepared.deal(), t, make.finishNothing(), weights,
                 StopRule.mean(exit.before(), weights));
         boolean mayStop = prepared.deal().method().mayStop();
-        for (int r = 0; r < prepared.runs().size(); r++) {
-            Run run = prepared.runs().get(r);
+        List<Run> runs = prepared.runs();
+        boolean[] finished = new boolean[runs.size()];
+        for (int r = 0; r < finished.length; r++) {
             Optional<PlanDraw> plan = prepared.plans().get(r);
-            if (plan.isPresent() && !(mayStop && stop.stops(plan.get()))) {
-                continue;
-            }
-            for (int i = run.from(); i < run.to(); i++) {
-                finish.copy(i, exit);
+            finished[r] = plan.isPresent() && !(mayStop && stop.stops(plan.get()));
+        }
+        Flow flow = make.finish(Levelling.of(prepared, finished));
+        for (int r = 0; r < finished.length; r++) {
+            for (int i = runs.get(r).from(); i < runs.get(r).to() && !finished[r]; i++) {
+                flow.copy(i, exit);
                 chanceOfStopping += weights[i];
-                chanceUnmendable += plan.isEmpty() ? weights[i] : 0;
+                chanceUnmendable += prepared.plans().get(r).isEmpty() ? weights[i] : 0;
             }
         }
-        return finish;
+        return flow;
     }
 
     private Stream<WayOut> buying() {

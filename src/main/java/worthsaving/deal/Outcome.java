@@ -12,29 +12,24 @@ import java.util.Arrays;
  */
 public final class Outcome {
 
-    private final double[] values;
-    private final double[] cumulative;
+    private final double[] given;
+    private final double[] weights;
     private final double mean;
-    private final double variance;
+    /** Made on first use: much is asked for its mean alone. Any thread makes the same. */
+    private volatile Sorted sorted;
 
-    private Outcome(double[] values, double[] weights) {
-        this.values = values;
-        this.cumulative = new double[values.length];
-        double sum = 0;
+    /** Outcomes in ascending order with the probability up to each of them. */
+    private record Sorted(double[] values, double[] cumulative) {}
+
+    private Outcome(double[] values, double[] weights, double sum) {
+        this.given = values.clone();
+        this.weights = weights.clone();
         double first = 0;
         for (int i = 0; i < values.length; i++) {
-            sum += weights[i];
-            cumulative[i] = sum;
-            first += weights[i] * values[i];
+            this.weights[i] /= sum;
+            first += this.weights[i] * values[i];
         }
-        mean = first / sum;
-        double second = 0;
-        for (int i = 0; i < values.length; i++) {
-            cumulative[i] /= sum;
-            second += weights[i] / sum * (values[i] - mean) * (values[i] - mean);
-        }
-        cumulative[values.length - 1] = 1;
-        variance = second;
+        this.mean = first;
     }
 
     /**
@@ -57,7 +52,7 @@ public final class Outcome {
         if (!(sum > 0) || Double.isInfinite(sum)) {
             throw new IllegalArgumentException("the weights must add up to something positive, not " + sum);
         }
-        return sorted(values, weights);
+        return new Outcome(values, weights, sum);
     }
 
     /** Equally likely outcomes. */
@@ -67,24 +62,21 @@ public final class Outcome {
         return of(values, weights);
     }
 
-    private static Outcome sorted(double[] values, double[] weights) {
-        boolean even = true;
-        for (double w : weights) {
-            even &= w == weights[0];
+    private Sorted sorted() {
+        if (sorted == null) {
+            int[] order = order(given);
+            double[] v = new double[given.length];
+            double[] c = new double[given.length];
+            double sum = 0;
+            for (int i = 0; i < v.length; i++) {
+                v[i] = given[order[i]];
+                sum += weights[order[i]];
+                c[i] = sum;
+            }
+            c[c.length - 1] = 1;
+            sorted = new Sorted(v, c);
         }
-        if (even) {
-            double[] v = values.clone();
-            Arrays.sort(v);
-            return new Outcome(v, weights);
-        }
-        double[] v = new double[values.length];
-        double[] w = new double[values.length];
-        int[] order = order(values);
-        for (int i = 0; i < v.length; i++) {
-            v[i] = values[order[i]];
-            w[i] = weights[order[i]];
-        }
-        return new Outcome(v, w);
+        return sorted;
     }
 
     /** Order of the values: sorted by their leading bits as integers, then put right by insertion. */
@@ -111,7 +103,7 @@ public final class Outcome {
     }
 
     public int size() {
-        return values.length;
+        return given.length;
     }
 
     public double mean() {
@@ -119,19 +111,24 @@ public final class Outcome {
     }
 
     public double standardDeviation() {
-        return Math.sqrt(variance);
+        double second = 0;
+        for (int i = 0; i < given.length; i++) {
+            second += weights[i] * (given[i] - mean) * (given[i] - mean);
+        }
+        return Math.sqrt(second);
     }
 
     public double least() {
-        return values[0];
+        return sorted().values()[0];
     }
 
     public double greatest() {
-        return values[values.length - 1];
+        return sorted().values()[given.length - 1];
     }
 
     /** Probability of an outcome strictly below x. */
     public double below(double x) {
+        double[] values = sorted().values();
         int lo = 0;
         int hi = values.length;
         while (lo < hi) {
@@ -142,7 +139,7 @@ public final class Outcome {
                 hi = mid;
             }
         }
-        return lo == 0 ? 0 : cumulative[lo - 1];
+        return lo == 0 ? 0 : sorted().cumulative()[lo - 1];
     }
 
     /** Probability of an outcome strictly below zero. */
@@ -153,17 +150,20 @@ public final class Outcome {
     /** Smallest outcome whose cumulative probability is at least p. */
     public double quantile(double p) {
         checkShare(p, 0);
+        double[] cumulative = sorted().cumulative();
         int at = Arrays.binarySearch(cumulative, p);
         int i = at >= 0 ? at : -at - 1;
         while (i > 0 && cumulative[i - 1] >= p) {
             i--;
         }
-        return values[Math.min(i, values.length - 1)];
+        return sorted().values()[Math.min(i, given.length - 1)];
     }
 
     /** Mean of the worst (least) share of the outcomes. @param share above 0, at most 1 */
     public double meanOfWorst(double share) {
         checkShare(share, Double.MIN_VALUE);
+        double[] values = sorted().values();
+        double[] cumulative = sorted().cumulative();
         double sum = 0;
         double before = 0;
         for (int i = 0; i < values.length && before < share; i++) {
@@ -179,6 +179,8 @@ public final class Outcome {
      * lower end, the last one both ends. One bin holds everything when all outcomes are the same.
      */
     public double[] histogram(int bins) {
+        double[] values = sorted().values();
+        double[] cumulative = sorted().cumulative();
         double[] shares = new double[bins];
         double width = (greatest() - least()) / bins;
         double before = 0;

@@ -1,6 +1,7 @@
 package worthsaving.deal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -26,6 +27,7 @@ public final class PreparedDeal {
     private final List<Optional<PlanDraw>> plans;
     private final RepairDraws repair;
     private final double[] value;
+    private final double meanValue;
     private final PertTable pert;
     private final int levels;
 
@@ -37,7 +39,11 @@ public final class PreparedDeal {
         this.allotment = Allotment.of(patterns, atoms);
         this.pert = PertTable.of(levels);
         QuasiPoints points = points();
-        this.value = values(points.column(VALUE), atoms);
+        double[] byLevel = ValueLevels.of(deal.value().saleValue(), levels);
+        this.meanValue = Arrays.stream(byLevel).average().orElseThrow();
+        this.value = new double[atoms];
+        char[] column = points.column(VALUE);
+        Arrays.setAll(value, i -> byLevel[column[i]]);
         this.repair = RepairDraws.ofSize(atoms, pert);
         this.plans = draw(points);
     }
@@ -76,6 +82,11 @@ public final class PreparedDeal {
         return value;
     }
 
+    /** Mean over all levels: what {@link #value} averages when the points are many. */
+    double meanValue() {
+        return meanValue;
+    }
+
     TermDraws terms(DealTerms terms) {
         return new TermDraws(terms, points(), pert, value.length);
     }
@@ -84,18 +95,6 @@ public final class PreparedDeal {
         return new QuasiPoints(levels, deal.method().seed(), VALUE, TermDraws.name(Term.SPEED),
                 TermDraws.name(Term.ASIS_SHARE), TermDraws.name(Term.DAYS_TO_SELL), TermDraws.name(Term.DAYS_WAITING),
                 TermDraws.name(Term.PARTOUT_GROSS));
-    }
-
-    private double[] values(char[] column, int atoms) {
-        double[] byLevel = new double[levels];
-        for (int k = 0; k < levels; k++) {
-            byLevel[k] = deal.value().saleValue().quantile((k + 0.5) / levels);
-        }
-        double[] out = new double[atoms];
-        for (int i = 0; i < atoms; i++) {
-            out[i] = byLevel[column[i]];
-        }
-        return out;
     }
 
     private List<Optional<PlanDraw>> draw(QuasiPoints points) {
