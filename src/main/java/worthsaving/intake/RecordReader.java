@@ -199,11 +199,10 @@ final class RecordReader {
     }
 
     private RawRow textAfterQuote() throws IOException {
-        if (firstBreak < 0) {
-            skipLine();
-        } else {
-            backToFirstLine();
+        if (firstBreak >= 0) {
+            return unclosed();
         }
+        skipLine();
         return row(new RawRow.Damage(cells.size(), "there is text after a closing quote",
                 "write \"\" for a quote inside a cell"));
     }

@@ -96,7 +96,7 @@ final class TextDecoding extends Reader {
 
     private char standIn(int length) {
         if (!charset.equals(StandardCharsets.UTF_8)) {
-            bytes.position(bytes.position() + length);
+            bytes.position(bytes.position() + Math.min(2, length));
             return '\ufffd';
         }
         return new String(new byte[] {bytes.get()}, WINDOWS).charAt(0);
