@@ -14,6 +14,7 @@ import worthsaving.quantity.Money;
  * @param effects failure items by how much expected profit hangs on them, heaviest first
  * @param chanceOfStopping probability of finding that finishing is not worth it
  * @param chanceUnmendable probability of a pattern that nothing allowed mends
+ * @param patternProfits profit of each way out by failure pattern at this price, for value of information
  * @param valueOfKnowing what it would be worth to know what has failed before paying: expected value of
  *     perfect information on the pattern, for this price and target
  */
@@ -28,6 +29,7 @@ public record Assessment(
         double chanceOfStopping,
         double chanceUnmendable,
         Money valueOfKnowing,
+        List<PatternProfit> patternProfits,
         BuyerRule rule,
         DealTerms terms,
         DealCase.Method method) {
@@ -35,6 +37,7 @@ public record Assessment(
     public Assessment {
         ways = List.copyOf(ways);
         effects = List.copyOf(effects);
+        patternProfits = List.copyOf(patternProfits);
     }
 
     public WayResult way(WayOut way) {

@@ -1,5 +1,6 @@
 package worthsaving.deal;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -54,11 +55,12 @@ final class Judgement {
                 .map(way -> result(way, price, Optional.ofNullable(under.get(way)))).toList();
         double[] profits = flows.get(best).profits(price.amount(), incomeTax);
         List<ItemEffect> effects = new ItemEffects(prepared, profits).heaviestFirst();
-        Money knowing = new Money(valueOfKnowing(price.amount()), terms.currency());
+        List<PatternProfit> byPattern = byPattern(price.amount());
+        Money knowing = new Money(valueOfKnowing(byPattern), terms.currency());
         Verdict verdict = new VerdictWriter(
                 prepared.deal(), rule, ask, ways.get(best.ordinal()), most, effects, knowing).write();
         return new Assessment(ask, price, ways, best, most, verdict, effects, chanceOfStopping, chanceUnmendable,
-                knowing, rule, terms, prepared.deal().method());
+                knowing, byPattern, rule, terms, prepared.deal().method());
     }
 
     private Flow repairAndSell(Flows make, TermDraws t) {
@@ -122,20 +124,42 @@ final class Judgement {
     }
 
     /** E[max(0, profit given the pattern - target)] - max(0, expected profit - target), repairing and selling. */
-    private double valueOfKnowing(double price) {
+    private double valueOfKnowing(List<PatternProfit> byPattern) {
+        int way = WayOut.REPAIR_AND_SELL.ordinal();
         double target = rule.targetProfit().amount();
-        double[] profits = flows.get(WayOut.REPAIR_AND_SELL).profits(price, incomeTax);
-        Map<BitSet, double[]> byPattern = new LinkedHashMap<>();
+        double knowing = 0;
+        double now = 0;
+        for (PatternProfit p : byPattern) {
+            knowing += p.weight() * Math.max(0, p.profit()[way] - target);
+            now += p.weight() * (p.profit()[way] - target);
+        }
+        return Math.max(0, knowing - Math.max(0, now));
+    }
+
+    private List<PatternProfit> byPattern(double price) {
+        double[][] profits = new double[WayOut.values().length][];
+        flows.forEach((way, flow) ->
+                profits[way.ordinal()] = flow.profits(way == WayOut.WALK_AWAY ? 0 : price, incomeTax));
+        Map<BitSet, double[]> sums = new LinkedHashMap<>();
         for (Run run : prepared.runs()) {
-            double[] sums = byPattern.computeIfAbsent(run.pattern(), p -> new double[2]);
+            double[] sum = sums.computeIfAbsent(run.pattern(), p -> new double[profits.length + 1]);
             for (int i = run.from(); i < run.to(); i++) {
-                sums[0] += weights[i] * profits[i];
-                sums[1] += weights[i];
+                for (int way = 0; way < profits.length; way++) {
+                    sum[way] += weights[i] * profits[way][i];
+                }
+                sum[profits.length] += weights[i];
             }
         }
-        double knowing = byPattern.values().stream().mapToDouble(s -> Math.max(0, s[0] - target * s[1])).sum();
-        double now = StopRule.mean(profits, weights) - target;
-        return Math.max(0, knowing - Math.max(0, now));
+        List<PatternProfit> byPattern = new ArrayList<>(sums.size());
+        sums.forEach((pattern, sum) -> {
+            double weight = sum[profits.length];
+            double[] means = new double[profits.length];
+            for (int way = 0; way < means.length; way++) {
+                means[way] = weight > 0 ? sum[way] / weight : 0;
+            }
+            byPattern.add(new PatternProfit(pattern, weight, means));
+        });
+        return byPattern;
     }
 
     private WayResult result(WayOut way, Money price, Optional<Limit> limit) {

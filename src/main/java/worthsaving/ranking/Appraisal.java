@@ -1,0 +1,37 @@
+package worthsaving.ranking;
+
+import java.util.List;
+import java.util.Optional;
+import worthsaving.deal.Assessment;
+import worthsaving.diagnosis.Diagnosis;
+import worthsaving.inspection.CheckValue;
+import worthsaving.repair.RepairPlan;
+import worthsaving.valuation.ValueForecast;
+import worthsaving.vehicle.Listing;
+
+/**
+ * One listing judged.
+ *
+ * @param likelyPlan plan for the items more likely failed than not; empty when nothing allowed mends them
+ * @param checks the checks not yet made, best net value first
+ * @param assumptions what was assumed because the listing does not say, in words
+ */
+public record Appraisal(
+        Listing listing,
+        ValueForecast value,
+        Diagnosis diagnosis,
+        Assessment assessment,
+        Optional<RepairPlan> likelyPlan,
+        List<CheckValue> checks,
+        List<String> assumptions) {
+
+    public Appraisal {
+        checks = List.copyOf(checks);
+        assumptions = List.copyOf(assumptions);
+    }
+
+    /** The check worth making next, if any is worth its cost. */
+    public Optional<CheckValue> nextCheck() {
+        return checks.stream().filter(c -> c.net().amount() > 0).findFirst();
+    }
+}

@@ -1,0 +1,126 @@
+package worthsaving.ranking;
+
+import java.util.ArrayList;
+import java.util.Currency;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.FailureItem;
+import worthsaving.deal.Assessment;
+import worthsaving.deal.DealCase;
+import worthsaving.deal.DealEngine;
+import worthsaving.deal.Labour;
+import worthsaving.diagnosis.Belief;
+import worthsaving.diagnosis.Diagnosis;
+import worthsaving.diagnosis.FailureNetwork;
+import worthsaving.diagnosis.Outcome;
+import worthsaving.diagnosis.Witnesses;
+import worthsaving.inspection.NextChecks;
+import worthsaving.quantity.Money;
+import worthsaving.repair.RepairPlan;
+import worthsaving.repair.RepairPlanner;
+import worthsaving.repair.Worker;
+import worthsaving.valuation.ValueForecast;
+import worthsaving.vehicle.Listing;
+
+/**
+ * From a listing to a judgement: value, failed items, repair, deal and next check. Safe to share between
+ * threads; one listing's numbers never depend on the others.
+ */
+public final class Judge {
+
+    private final Catalogue catalogue;
+    private final ValueSource values;
+    private final JudgeSettings settings;
+    private final Witnesses witnesses;
+    private final NextChecks checks;
+    private final RepairPlanner planner;
+    private final Map<String, FailureItem> items;
+
+    public Judge(Catalogue catalogue, ValueSource values, JudgeSettings settings) {
+        this.catalogue = Objects.requireNonNull(catalogue, "catalogue");
+        this.values = Objects.requireNonNull(values, "values");
+        this.settings = Objects.requireNonNull(settings, "settings");
+        this.witnesses = new Witnesses(catalogue, settings.trust());
+        this.checks = new NextChecks(catalogue, settings.checks());
+        this.planner = new RepairPlanner(catalogue, settings.workshop());
+        this.items = catalogue.itemsById();
+    }
+
+    public JudgeSettings settings() {
+        return settings;
+    }
+
+    public Judged judge(Listing listing) {
+        Optional<Judged> refusal = refusal(listing);
+        if (refusal.isPresent()) {
+            return refusal.get();
+        }
+        FailureNetwork network =
+                FailureNetwork.of(catalogue, listing.vehicle(), listing.exposure(), listing.seen());
+        Outcome outcome = network.attempt(witnesses.evidence(listing.observations()));
+        if (outcome instanceof Outcome.Impossible impossible) {
+            return new Judged.Refused(listing,
+                    "these findings cannot all be true: " + String.join(", ", impossible.conflicting()),
+                    "look again at one of them, or enter it as unsure");
+        }
+        return new Judged.Done(appraise(listing, ((Outcome.Explained) outcome).diagnosis()));
+    }
+
+    private Optional<Judged> refusal(Listing listing) {
+        Currency currency = settings.terms().currency();
+        Optional<Money> ask = listing.ask().get();
+        if (ask.isPresent() && !ask.get().currency().equals(currency)) {
+            return Optional.of(new Judged.Refused(listing,
+                    "the price is in " + ask.get().currency() + " but the money lines are in " + currency,
+                    "convert the price, or choose a price model and money lines of its market"));
+        }
+        if (listing.vehicle().year().get().isEmpty() && listing.vehicle().odometer().get().isEmpty()) {
+            return Optional.of(new Judged.Refused(listing, "neither model year nor mileage is known",
+                    "enter at least one of them"));
+        }
+        return Optional.empty();
+    }
+
+    private Appraisal appraise(Listing listing, Diagnosis diagnosis) {
+        ValueForecast value = values.forecast(listing.vehicle(), listing.seen());
+        DealCase deal = new DealCase(
+                diagnosis.patterns(settings.patterns()),
+                failed -> planner.find(failed).found(),
+                labour(),
+                value,
+                listing.towMiles().orElse(settings.towMilesAssumed()),
+                listing.vehicle().title(),
+                items,
+                settings.method());
+        Assessment assessment =
+                DealEngine.assess(deal, settings.terms(), settings.rule(), listing.ask().get());
+        return new Appraisal(listing, value, diagnosis, assessment, likelyPlan(diagnosis),
+                checks.rank(diagnosis, assessment), assumptions(listing, diagnosis));
+    }
+
+    private Labour labour() {
+        Worker worker = settings.workshop().worker();
+        return new Labour(worker.hourly(), worker instanceof Worker.OwnHands, worker::factor);
+    }
+
+    private Optional<RepairPlan> likelyPlan(Diagnosis diagnosis) {
+        Set<String> likely = diagnosis.beliefs().stream()
+                .filter(b -> b.posterior().value() > 0.5)
+                .map(Belief::item)
+                .collect(Collectors.toUnmodifiableSet());
+        return planner.find(likely).found();
+    }
+
+    private List<String> assumptions(Listing listing, Diagnosis diagnosis) {
+        List<String> all = new ArrayList<>(diagnosis.network().assumptions());
+        if (listing.towMiles().get().isEmpty()) {
+            all.add("towed " + Math.round(settings.towMilesAssumed()) + " miles");
+        }
+        return all;
+    }
+}

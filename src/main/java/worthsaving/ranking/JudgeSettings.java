@@ -1,0 +1,59 @@
+package worthsaving.ranking;
+
+import java.util.Objects;
+import worthsaving.catalog.Catalogue;
+import worthsaving.deal.BuyerRule;
+import worthsaving.deal.DealCase;
+import worthsaving.deal.DealTerms;
+import worthsaving.deal.Term;
+import worthsaving.diagnosis.PatternSettings;
+import worthsaving.diagnosis.SellerTrust;
+import worthsaving.inspection.CheckSettings;
+import worthsaving.quantity.Money;
+import worthsaving.quantity.Seed;
+import worthsaving.repair.Workshop;
+
+/**
+ * All that the user can set about how cars are judged.
+ *
+ * @param towMilesAssumed how far a car is towed when its listing does not say
+ */
+public record JudgeSettings(
+        Workshop workshop,
+        DealTerms terms,
+        BuyerRule rule,
+        SellerTrust trust,
+        CheckSettings checks,
+        DealCase.Method method,
+        PatternSettings patterns,
+        double towMilesAssumed) {
+
+    /** Expected profit wanted per car, and the chance of loss put up with; common practice, no source. */
+    private static final double USUAL_CHANCE_OF_LOSS = 0.25;
+
+    public JudgeSettings {
+        Objects.requireNonNull(workshop, "workshop");
+        Objects.requireNonNull(terms, "terms");
+        Objects.requireNonNull(rule, "rule");
+        Objects.requireNonNull(trust, "trust");
+        Objects.requireNonNull(checks, "checks");
+        Objects.requireNonNull(method, "method");
+        Objects.requireNonNull(patterns, "patterns");
+    }
+
+    /** Own hands at the catalogue's hourly worth, and the catalogue's usual money lines. */
+    public static JudgeSettings usual(Catalogue catalogue, Seed seed) {
+        DealTerms terms = DealTerms.from(catalogue.moneyLines(), Money.USD);
+        Money target = new Money(catalogue.moneyById().get("profit_target").figure().mode(), Money.USD);
+        Workshop workshop = Workshop.ownHands(terms.money(Term.OWN_HOURLY));
+        return new JudgeSettings(
+                workshop,
+                terms,
+                BuyerRule.of(target, USUAL_CHANCE_OF_LOSS),
+                SellerTrust.USUAL,
+                CheckSettings.beforeBuying(workshop.ownedTools(), terms.money(Term.OWN_HOURLY)),
+                new DealCase.Method(DealCase.Method.USUAL.points(), seed, true),
+                PatternSettings.USUAL.withSeed(seed),
+                30);
+    }
+}

@@ -1,0 +1,79 @@
+package worthsaving.ranking;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
+import worthsaving.deal.Verdict;
+import worthsaving.deal.WayOut;
+import worthsaving.vehicle.Listing;
+
+/** Judges many listings and puts them in order. */
+public final class LotRanking {
+
+    private final Judge judge;
+
+    public LotRanking(Judge judge) {
+        this.judge = judge;
+    }
+
+    /**
+     * Judges on all cores; the result does not depend on how many there are.
+     *
+     * @param judged told how many listings are done, from any thread
+     * @param cancelled asked before each listing
+     * @throws CancellationException when {@code cancelled} says so
+     */
+    public Ranked rank(List<Listing> listings, Order order, IntConsumer judged, BooleanSupplier cancelled) {
+        AtomicInteger done = new AtomicInteger();
+        List<Line> lines = IntStream.range(0, listings.size())
+                .parallel()
+                .mapToObj(i -> {
+                    if (cancelled.getAsBoolean()) {
+                        throw new CancellationException("ranking was cancelled");
+                    }
+                    Line line = Line.of(judge.judge(listings.get(i)));
+                    judged.accept(done.incrementAndGet());
+                    return line;
+                })
+                .toList();
+        return inOrder(lines, order);
+    }
+
+    /** Either a standing or a refusal; the appraisal's thousands of outcomes are let go at once. */
+    private record Line(Optional<Standing> standing, Optional<Judged.Refused> refused) {
+
+        static Line of(Judged judged) {
+            if (judged instanceof Judged.Done done) {
+                return new Line(Optional.of(Standing.of(done.appraisal())), Optional.empty());
+            }
+            return new Line(Optional.empty(), Optional.of((Judged.Refused) judged));
+        }
+    }
+
+    private static Ranked inOrder(List<Line> lines, Order order) {
+        List<Standing> standings = lines.stream()
+                .flatMap(line -> line.standing().stream())
+                .sorted(order.comparator())
+                .toList();
+        List<Ranked.Place> places = new ArrayList<>();
+        for (int i = 0; i < standings.size(); i++) {
+            places.add(new Ranked.Place(i + 1, standings.get(i), dominator(standings, standings.get(i))));
+        }
+        return new Ranked(places, lines.stream().flatMap(line -> line.refused().stream()).toList());
+    }
+
+    private static Optional<String> dominator(List<Standing> standings, Standing of) {
+        if (of.way() == WayOut.WALK_AWAY) {
+            return Optional.empty();
+        }
+        return standings.stream()
+                .filter(other -> other.verdict().kind() != Verdict.Kind.HARD_STOP && other.dominates(of))
+                .map(other -> other.listing().id())
+                .findFirst();
+    }
+}
