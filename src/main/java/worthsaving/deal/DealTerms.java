@@ -27,7 +27,7 @@ public record DealTerms(
 
     private static final Source BUILT_IN = new Source(Source.Label.COMMON_PRACTICE, "built-in figure, no source");
     private static final Set<Term> ONLY_WHEN_ASKED_FOR = Set.of(
-            Term.BUYER_PREMIUM, Term.AUCTION_FEES, Term.PRE_PURCHASE_INSPECTION, Term.INCOME_TAX);
+            Term.AUCTION_PREMIUM, Term.GATE_FEES, Term.INSPECTION_PAID, Term.INCOME_TAX);
 
     public DealTerms {
         Objects.requireNonNull(currency, "currency");
@@ -60,8 +60,8 @@ public record DealTerms(
 
     /**
      * The catalogue's figures, the built-in ones where it has none. Lines whose id is no {@link Term}
-     * are left alone: they serve others. Lines of an auction ({@code buyer_premium},
-     * {@code auction_fees}) and of a paid inspection or income tax stay at zero until asked for, see
+     * are left alone: they serve others. Lines of an auction ({@code auction_premium},
+     * {@code gate_fees}) and of a paid inspection or income tax stay at zero until asked for, see
      * {@link #atAuction}.
      *
      * @throws IllegalArgumentException naming every line whose unit or figure cannot be used
@@ -119,8 +119,8 @@ public record DealTerms(
 
     /** The same terms with an auction's premium, in percent, and fees. */
     public DealTerms atAuction(Range premiumPercent, Range fees) {
-        return with(Term.BUYER_PREMIUM, premiumPercent, Source.user())
-                .with(Term.AUCTION_FEES, fees, Source.user());
+        return with(Term.AUCTION_PREMIUM, premiumPercent, Source.user())
+                .with(Term.GATE_FEES, fees, Source.user());
     }
 
     /** Every line fixed at its mean: the terms of a sum done by hand. */
@@ -132,7 +132,7 @@ public record DealTerms(
 
     /** Premium, tax and fees at the mean. */
     public PriceTerms priceTerms() {
-        return new PriceTerms(mean(Term.BUYER_PREMIUM) / 100, mean(Term.SALES_TAX) / 100, money(Term.AUCTION_FEES));
+        return new PriceTerms(mean(Term.AUCTION_PREMIUM) / 100, mean(Term.SALES_TAX) / 100, money(Term.GATE_FEES));
     }
 
     /**
@@ -145,12 +145,12 @@ public record DealTerms(
     public SaleLedger ledger(Money saleValue, double towMiles, double days, Money tiedUp) {
         double haggle = valueIsAsk ? mean(Term.HAGGLE) / 100 : 0;
         return SaleLedger.of(saleValue.times(1 - haggle))
-                .less("selling", money(Term.SELLING_DETAIL)
+                .less("selling", money(Term.DETAILING)
                         .plus(money(Term.LISTING_FEE))
-                        .plus(money(Term.SALE_INSPECTION)))
+                        .plus(money(Term.EMISSIONS_INSPECTION)))
                 .less("tow", money(Term.TOW_HOOK_UP).plus(money(Term.TOW_PER_MILE).times(towMiles)))
                 .less("title", money(Term.TITLE_TRANSFER).plus(money(Term.TITLE_HISTORY)))
-                .less("inspection before buying", money(Term.PRE_PURCHASE_INSPECTION))
+                .less("inspection before buying", money(Term.INSPECTION_PAID))
                 .less("holding", money(Term.HOLDING_PER_DAY_OWN).times(days))
                 .less("capital", tiedUp.times(mean(Term.CAPITAL_RATE) / 100 * days / 365))
                 .lessShare("comeback reserve", mean(Term.COMEBACK_RESERVE) / 100);

@@ -8,16 +8,17 @@ package worthsaving.deal;
  * @param unit what one unit of price costs: premium, tax and the capital it ties up
  * @param ownHours own hours
  * @param ownLabour what they are worth; already taken off {@code before}
+ * @param fixed what buying and fetching it costs, the price apart
  * @param cashOut cash laid out before the sale, the price apart
  * @param priceFactor cash laid out per unit of price
  * @param days from purchase to money
  */
-record Flow(double[] before, double[] unit, double[] ownHours, double[] ownLabour, double[] cashOut,
-        double[] priceFactor, double[] days) {
+record Flow(double[] before, double[] unit, double[] ownHours, double[] ownLabour, double[] fixed,
+        double[] cashOut, double[] priceFactor, double[] days) {
 
     static Flow ofSize(int atoms) {
         return new Flow(new double[atoms], new double[atoms], new double[atoms], new double[atoms],
-                new double[atoms], new double[atoms], new double[atoms]);
+                new double[atoms], new double[atoms], new double[atoms], new double[atoms]);
     }
 
     int size() {
@@ -29,6 +30,7 @@ record Flow(double[] before, double[] unit, double[] ownHours, double[] ownLabou
         unit[i] = from.unit[i];
         ownHours[i] = from.ownHours[i];
         ownLabour[i] = from.ownLabour[i];
+        fixed[i] = from.fixed[i];
         cashOut[i] = from.cashOut[i];
         priceFactor[i] = from.priceFactor[i];
         days[i] = from.days[i];

@@ -50,7 +50,7 @@ final class Flows {
             double days = at(Term.DAYS_IN_YARD, i) + at(Term.DAYS_WAITING, i) + hours / at(Term.WORK_PER_DAY, i)
                     + at(Term.DAYS_TO_SELL, i);
             double sale = level.value() * value[i] * (1 - at(Term.HAGGLE, i)) * (1 - at(Term.COMEBACK_RESERVE, i));
-            double selling = at(Term.SELLING_DETAIL, i) + at(Term.LISTING_FEE, i) + at(Term.SALE_INSPECTION, i)
+            double selling = at(Term.DETAILING, i) + at(Term.LISTING_FEE, i) + at(Term.EMISSIONS_INSPECTION, i)
                     + (deal.title() == TitleBrand.SALVAGE ? at(Term.REBUILT_INSPECTION, i) : 0);
             double ownHours = own ? hours : 0;
             set(flow, i, sale - selling - back, cash, ownHours, ownHours * rate, days);
@@ -82,7 +82,7 @@ final class Flows {
         Flow flow = Flow.ofSize(atoms);
         for (int i = 0; i < atoms; i++) {
             double byWeight = at(Term.SCRAP_PER_TON, i) * at(Term.SCRAP_TONS, i) - at(Term.TOW_HOOK_UP, i);
-            leave(flow, i, Math.max(byWeight, at(Term.JUNK_WHOLE_CAR, i)), 0, 0, opened);
+            leave(flow, i, Math.max(byWeight, at(Term.JUNK_WHOLE, i)), 0, 0, opened);
         }
         return flow;
     }
@@ -99,16 +99,17 @@ final class Flows {
     private void set(
             Flow flow, int i, double receipt, double cash, double ownHours, double ownLabour, double days) {
         double yardDays = at(Term.DAYS_IN_YARD, i);
-        double fixed = at(Term.AUCTION_FEES, i) + at(Term.TOW_HOOK_UP, i) + at(Term.TOW_PER_MILE, i) * deal.towMiles()
-                + at(Term.TITLE_TRANSFER, i) + at(Term.TITLE_HISTORY, i) + at(Term.PRE_PURCHASE_INSPECTION, i)
+        double fixed = at(Term.GATE_FEES, i) + at(Term.TOW_HOOK_UP, i) + at(Term.TOW_PER_MILE, i) * deal.towMiles()
+                + at(Term.TITLE_TRANSFER, i) + at(Term.TITLE_HISTORY, i) + at(Term.INSPECTION_PAID, i)
                 + at(Term.STORAGE_PER_DAY_YARD, i) * yardDays;
         double holding = at(Term.HOLDING_PER_DAY_OWN, i) * (days - yardDays);
         double capital = at(Term.CAPITAL_RATE, i) * days / DAYS_PER_YEAR;
-        double priceFactor = (1 + at(Term.BUYER_PREMIUM, i)) * (1 + at(Term.SALES_TAX, i));
+        double priceFactor = (1 + at(Term.AUCTION_PREMIUM, i)) * (1 + at(Term.SALES_TAX, i));
         flow.before()[i] = receipt - fixed - holding - cash - ownLabour - capital * (fixed + cash);
         flow.unit()[i] = priceFactor * (1 + capital);
         flow.ownHours()[i] = ownHours;
         flow.ownLabour()[i] = ownLabour;
+        flow.fixed()[i] = fixed;
         flow.cashOut()[i] = fixed + cash + holding;
         flow.priceFactor()[i] = priceFactor;
         flow.days()[i] = days;

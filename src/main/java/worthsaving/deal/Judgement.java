@@ -1,17 +1,13 @@
 package worthsaving.deal;
 
-import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import worthsaving.deal.Allotment.Run;
 import worthsaving.deal.PriceLimit.Limit;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
@@ -23,26 +19,18 @@ final class Judgement {
     private final DealTerms terms;
     private final BuyerRule rule;
     private final double[] weights;
-    private final double[] incomeTax;
-    private final Map<WayOut, Flow> flows = new EnumMap<>(WayOut.class);
+    private final FlowSet flows;
     private final Map<WayOut, PriceLimit> limits = new EnumMap<>(WayOut.class);
-    private double chanceOfStopping;
-    private double chanceUnmendable;
 
     Judgement(PreparedDeal prepared, DealTerms terms, BuyerRule rule) {
         this.prepared = prepared;
         this.terms = terms;
         this.rule = rule;
         this.weights = prepared.weights();
-        TermDraws t = prepared.terms(terms);
-        this.incomeTax = t.get(Term.INCOME_TAX);
-        Flows make = new Flows(prepared.deal(), t, prepared.repair(), prepared.value());
-        flows.put(WayOut.REPAIR_AND_SELL, repairAndSell(make, t));
-        flows.put(WayOut.SELL_AS_IT_STANDS, make.asItStands(false));
-        flows.put(WayOut.PART_OUT, make.partOut(false));
-        flows.put(WayOut.SCRAP, make.scrap(false));
-        flows.put(WayOut.WALK_AWAY, Flow.ofSize(weights.length));
-        flows.forEach((way, flow) -> limits.put(way, new PriceLimit(flow, weights, incomeTax)));
+        this.flows = new FlowSet(prepared, terms);
+        for (WayOut way : WayOut.values()) {
+            limits.put(way, flows.limit(way));
+        }
     }
 
     Assessment at(Optional<Money> ask) {
@@ -53,38 +41,14 @@ final class Judgement {
         WayOut best = bestAt(price.amount());
         List<WayResult> ways = Stream.of(WayOut.values())
                 .map(way -> result(way, price, Optional.ofNullable(under.get(way)))).toList();
-        double[] profits = flows.get(best).profits(price.amount(), incomeTax);
+        double[] profits = flows.of(best).profits(price.amount(), flows.incomeTax());
         List<ItemEffect> effects = new ItemEffects(prepared, profits).heaviestFirst();
-        List<PatternProfit> byPattern = byPattern(price.amount());
+        List<PatternProfit> byPattern = flows.byPattern(price.amount());
         Money knowing = new Money(valueOfKnowing(byPattern), terms.currency());
         Verdict verdict = new VerdictWriter(
                 prepared.deal(), rule, ask, ways.get(best.ordinal()), most, effects, knowing).write();
-        return new Assessment(ask, price, ways, best, most, verdict, effects, chanceOfStopping, chanceUnmendable,
-                knowing, byPattern, rule, terms, prepared.deal().method());
-    }
-
-    private Flow repairAndSell(Flows make, TermDraws t) {
-        Flow exit = Stream.of(make.asItStands(true), make.partOut(true), make.scrap(true))
-                .max(Comparator.comparingDouble(f -> StopRule.mean(f.before(), weights)))
-                .orElseThrow();
-        StopRule stop = new StopRule(prepared.deal(), t, make.finishNothing(), weights,
-                StopRule.mean(exit.before(), weights));
-        boolean mayStop = prepared.deal().method().mayStop();
-        List<Run> runs = prepared.runs();
-        boolean[] finished = new boolean[runs.size()];
-        for (int r = 0; r < finished.length; r++) {
-            Optional<PlanDraw> plan = prepared.plans().get(r);
-            finished[r] = plan.isPresent() && !(mayStop && stop.stops(plan.get()));
-        }
-        Flow flow = make.finish(Levelling.of(prepared, finished));
-        for (int r = 0; r < finished.length; r++) {
-            for (int i = runs.get(r).from(); i < runs.get(r).to() && !finished[r]; i++) {
-                flow.copy(i, exit);
-                chanceOfStopping += weights[i];
-                chanceUnmendable += prepared.plans().get(r).isEmpty() ? weights[i] : 0;
-            }
-        }
-        return flow;
+        return new Assessment(ask, price, ways, best, most, verdict, effects, flows.chanceOfStopping(),
+                flows.chanceUnmendable(), knowing, byPattern, rule, terms, prepared.deal().method());
     }
 
     private Stream<WayOut> buying() {
@@ -136,40 +100,14 @@ final class Judgement {
         return Math.max(0, knowing - Math.max(0, now));
     }
 
-    private List<PatternProfit> byPattern(double price) {
-        double[][] profits = new double[WayOut.values().length][];
-        flows.forEach((way, flow) ->
-                profits[way.ordinal()] = flow.profits(way == WayOut.WALK_AWAY ? 0 : price, incomeTax));
-        Map<BitSet, double[]> sums = new LinkedHashMap<>();
-        for (Run run : prepared.runs()) {
-            double[] sum = sums.computeIfAbsent(run.pattern(), p -> new double[profits.length + 1]);
-            for (int i = run.from(); i < run.to(); i++) {
-                for (int way = 0; way < profits.length; way++) {
-                    sum[way] += weights[i] * profits[way][i];
-                }
-                sum[profits.length] += weights[i];
-            }
-        }
-        List<PatternProfit> byPattern = new ArrayList<>(sums.size());
-        sums.forEach((pattern, sum) -> {
-            double weight = sum[profits.length];
-            double[] means = new double[profits.length];
-            for (int way = 0; way < means.length; way++) {
-                means[way] = weight > 0 ? sum[way] / weight : 0;
-            }
-            byPattern.add(new PatternProfit(pattern, weight, means));
-        });
-        return byPattern;
-    }
-
     private WayResult result(WayOut way, Money price, Optional<Limit> limit) {
-        Flow flow = flows.get(way);
+        Flow flow = flows.of(way);
         double paid = way == WayOut.WALK_AWAY ? 0 : price.amount();
         double[] cash = IntStream.range(0, flow.size())
                 .mapToDouble(i -> flow.cashOut()[i] + flow.priceFactor()[i] * paid).toArray();
-        Outcome profit = Outcome.of(flow.profits(paid, incomeTax), weights);
-        double hours = StopRule.mean(flow.ownHours(), weights);
-        double labour = StopRule.mean(flow.ownLabour(), weights);
+        Outcome profit = Outcome.of(flow.profits(paid, flows.incomeTax()), weights);
+        double hours = PatternMeans.mean(flow.ownHours(), weights);
+        double labour = PatternMeans.mean(flow.ownLabour(), weights);
         OptionalDouble perHour = hours > 0 ? OptionalDouble.of((profit.mean() + labour) / hours)
                 : OptionalDouble.empty();
         return new WayResult(way, profit, Outcome.of(cash, weights), Hours.of(hours), perHour,

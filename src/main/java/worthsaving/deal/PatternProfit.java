@@ -7,6 +7,6 @@ import java.util.BitSet;
  *
  * @param pattern bits by position in the deal's patterns
  * @param weight probability of the pattern
- * @param profit mean profit by {@link WayOut#ordinal()}
+ * @param profit expected profit by {@link WayOut#ordinal()}
  */
 public record PatternProfit(BitSet pattern, double weight, double[] profit) {}

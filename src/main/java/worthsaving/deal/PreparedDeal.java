@@ -57,6 +57,11 @@ public final class PreparedDeal {
         return new Judgement(this, terms, rule).at(ask);
     }
 
+    /** Expected profit of one way out at a price, without the rest of a judgement. */
+    public double expectedProfit(DealTerms terms, WayOut way, Money price) {
+        return new FlowSet(this, terms).limit(way).expectedProfit(way == WayOut.WALK_AWAY ? 0 : price.amount());
+    }
+
     DealCase deal() {
         return deal;
     }

@@ -32,9 +32,9 @@ final class PriceLimit {
         Limit limit = new Limit(greatest(b -> expectedProfit(b) - target), Binding.TARGET_PROFIT);
         double most = rule.mostChanceOfLoss().value() + 1e-12;
         limit = lower(limit, new Limit(greatest(b -> most - chanceOfLoss(b)), Binding.CHANCE_OF_LOSS));
-        double hours = StopRule.mean(flow.ownHours(), weights);
+        double hours = PatternMeans.mean(flow.ownHours(), weights);
         if (rule.leastPerHour().isPresent() && hours > 0) {
-            double least = rule.leastPerHour().getAsDouble() * hours - StopRule.mean(flow.ownLabour(), weights);
+            double least = rule.leastPerHour().getAsDouble() * hours - PatternMeans.mean(flow.ownLabour(), weights);
             limit = lower(limit, new Limit(greatest(b -> expectedProfit(b) - least), Binding.PROFIT_PER_HOUR));
         }
         return limit;

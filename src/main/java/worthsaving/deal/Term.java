@@ -12,15 +12,15 @@ import worthsaving.quantity.Range;
  */
 public enum Term {
     /** Zero in a private sale. */
-    BUYER_PREMIUM(Unit.PERCENT, 0, 0, 0, "buyer premium at an auction"),
-    AUCTION_FEES(Unit.MONEY, 0, 0, 0, "gate, document and online fees"),
+    AUCTION_PREMIUM(Unit.PERCENT, 0, 0, 0, "buyer premium at an auction"),
+    GATE_FEES(Unit.MONEY, 0, 0, 0, "gate, document and online fees"),
     SALES_TAX(Unit.PERCENT, 6, 6, 6, "sales or use tax on the price"),
     TOW_HOOK_UP(Unit.MONEY, 75, 110, 150, "tow, hook-up"),
     TOW_PER_MILE(Unit.MONEY_PER_MILE, 2.5, 4, 7, "tow, per mile"),
     TITLE_TRANSFER(Unit.MONEY, 25, 95, 300, "title transfer and plates"),
     TITLE_HISTORY(Unit.MONEY, 5, 10, 20, "title history query"),
     /** Zero unless somebody is paid to look. */
-    PRE_PURCHASE_INSPECTION(Unit.MONEY, 0, 0, 0, "inspection before buying"),
+    INSPECTION_PAID(Unit.MONEY, 0, 0, 0, "inspection before buying"),
     STORAGE_PER_DAY_YARD(Unit.MONEY_PER_DAY, 20, 40, 75, "yard storage per day"),
     DAYS_IN_YARD(Unit.DAYS, 0, 0, 0, "days in the yard before it is fetched"),
     HOLDING_PER_DAY_OWN(Unit.MONEY_PER_DAY, 2, 4, 10, "own space and insurance per day"),
@@ -28,9 +28,9 @@ public enum Term {
     DAYS_WAITING(Unit.DAYS, 5, 14, 45, "days waiting for parts and papers"),
     WORK_PER_DAY(Unit.HOURS, 2, 3, 5, "hours of work per day held"),
     DAYS_TO_SELL(Unit.DAYS, 5, 14, 45, "days to sell once ready"),
-    SELLING_DETAIL(Unit.MONEY, 40, 120, 250, "cleaning and detailing"),
+    DETAILING(Unit.MONEY, 40, 120, 250, "cleaning and detailing"),
     LISTING_FEE(Unit.MONEY, 0, 25, 60, "listing fee"),
-    SALE_INSPECTION(Unit.MONEY, 15, 40, 120, "emissions or safety inspection"),
+    EMISSIONS_INSPECTION(Unit.MONEY, 15, 40, 120, "emissions or safety inspection"),
     /** Taken off only when the value is an asking price. */
     HAGGLE(Unit.PERCENT, 3, 6, 10, "haggle from the asking price"),
     COMEBACK_RESERVE(Unit.PERCENT, 1, 2, 5, "goodwill reserve after the sale"),
@@ -47,7 +47,7 @@ public enum Term {
     OPEN_UP_HOURS(Unit.HOURS, 2, 5, 10, "hours until it is known what has failed"),
     SCRAP_PER_TON(Unit.MONEY_PER_TON, 100, 165, 220, "scrap per short ton"),
     SCRAP_TONS(Unit.MONEY, 1.3, 1.6, 2.2, "short tons of the complete car"),
-    JUNK_WHOLE_CAR(Unit.MONEY, 150, 300, 525, "whole car to a junk yard, picked up"),
+    JUNK_WHOLE(Unit.MONEY, 150, 300, 525, "whole car to a junk yard, picked up"),
     ASIS_SHARE(Unit.PERCENT, 15, 30, 45, "price as it stands, share of the running value"),
     /** A car in pieces fetches less than one that has not been touched. */
     OPENED_UP_SHARE(Unit.PERCENT, 40, 60, 80, "price in pieces, share of the price as it stands"),

@@ -110,7 +110,7 @@ final class SampleDeals {
                 .with(Term.TOW_HOOK_UP, 110)
                 .with(Term.TOW_PER_MILE, 4)
                 .with(Term.TITLE_TRANSFER, 95)
-                .with(Term.SELLING_DETAIL, 200)
+                .with(Term.DETAILING, 200)
                 .with(Term.LISTING_FEE, 35 * 4 + 48)
                 .with(Term.COMEBACK_RESERVE, 2);
     }

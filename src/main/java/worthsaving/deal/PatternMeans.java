@@ -1,0 +1,68 @@
+package worthsaving.deal;
+
+/**
+ * Expected money of finishing each failure pattern, without drawing: what an owner can know who has
+ * seen what has failed, but not yet the prices and hours to come. The quantities of a plan and the
+ * money lines are independent, so the mean of a product is the product of the means; only the square of
+ * the same hours, in the capital of a shop's bill, is taken at its mean.
+ */
+final class PatternMeans {
+
+    private final double withoutRepair;
+    private final double fixed;
+    private final double days;
+    private final double daysPerHour;
+    private final double holding;
+    private final double capitalPerDay;
+    private final double priceFactor;
+    private final double speed;
+    private final double rate;
+    private final boolean own;
+    private final double borne;
+
+    /** @param nothing flow of selling with nothing to mend */
+    PatternMeans(DealCase deal, TermDraws t, Flow nothing, double[] weights) {
+        double[] inverse = t.get(Term.WORK_PER_DAY).clone();
+        for (int i = 0; i < inverse.length; i++) {
+            inverse[i] = 1 / inverse[i];
+        }
+        this.withoutRepair = mean(nothing.before(), weights);
+        this.fixed = mean(nothing.fixed(), weights);
+        this.days = mean(nothing.days(), weights);
+        this.daysPerHour = mean(inverse, weights);
+        this.holding = mean(t.get(Term.HOLDING_PER_DAY_OWN), weights);
+        this.capitalPerDay = mean(t.get(Term.CAPITAL_RATE), weights) / 365;
+        this.priceFactor = mean(nothing.priceFactor(), weights);
+        this.speed = mean(t.get(Term.SPEED), weights);
+        this.rate = deal.labour().hourly().amount();
+        this.own = deal.labour().own();
+        this.borne = mean(t.get(Term.REPEAT_BORNE), weights);
+    }
+
+    /** Expected money from finishing, price apart. */
+    double before(PlanDraw plan) {
+        double hours = plan.meanHours() * speed;
+        double cash = plan.meanCash() + (own ? 0 : hours * rate);
+        double moreDays = hours * daysPerHour;
+        double capital = capitalPerDay * (moreDays * fixed + (days + moreDays) * cash);
+        double back = borne * (plan.meanBackCash() + plan.meanBackHours() * speed * rate);
+        return withoutRepair - cash - (own ? hours * rate : 0) - holding * moreDays - capital - back;
+    }
+
+    /** Expected cost of one unit of price. */
+    double unit(PlanDraw plan) {
+        return priceFactor * (1 + capitalPerDay * (days + plan.meanHours() * speed * daysPerHour));
+    }
+
+    double ownLabour(PlanDraw plan) {
+        return own ? plan.meanHours() * speed * rate : 0;
+    }
+
+    static double mean(double[] values, double[] weights) {
+        double sum = 0;
+        for (int i = 0; i < values.length; i++) {
+            sum += values[i] * weights[i];
+        }
+        return sum;
+    }
+}
