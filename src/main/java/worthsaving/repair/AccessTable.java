@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import worthsaving.catalog.AccessStep;
 import worthsaving.quantity.HoursRange;
 
@@ -80,6 +82,10 @@ final class AccessTable {
             }
         }
         return all;
+    }
+
+    Set<String> ids(BitSet of) {
+        return of.stream().mapToObj(s -> steps[s].id()).collect(Collectors.toUnmodifiableSet());
     }
 
     /** The strongest easing of a step by what is paid; several easing steps do not multiply. */

@@ -135,7 +135,7 @@ final class JobTable {
         double cost = job.parts().mean().amount() + job.consumables().mean().amount() + hours * rate;
         int[] closes = job.closes().stream().mapToInt(itemIndex::get).sorted().toArray();
         int[] buys = needed.stream().distinct().filter(t -> !shop.owns(t)).mapToInt(this::tool).sorted().toArray();
-        return new Entry(job, closes, reach, buys, hours, hours + access.hoursOf(reach), cost, reserve);
+        return new Entry(job.reachedBy(access.ids(reach)), closes, reach, buys, hours, hours + access.hoursOf(reach), cost, reserve);
     }
 
     /** @throws IllegalArgumentException if the workshop does not offer the job */

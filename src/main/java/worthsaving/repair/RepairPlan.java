@@ -37,6 +37,7 @@ public record RepairPlan(
      *
      * @param id id of the remedy or of the item it mends
      * @param hours hours of the job itself, at book speed
+     * @param access ids of the access steps it needs, requirements included: paid again when it is done again
      */
     public record Job(
             String id,
@@ -48,7 +49,27 @@ public record RepairPlan(
             HoursRange hours,
             Probability success,
             Probability comeback,
-            boolean wholeUnit) {}
+            boolean wholeUnit,
+            Set<String> access) {
+
+        public Job {
+            closes = Set.copyOf(closes);
+            access = Set.copyOf(access);
+        }
+
+        /** A job that needs no access. */
+        public Job(
+                String id, String name, Set<String> closes, PartSource partSource, MoneyRange parts,
+                MoneyRange consumables, HoursRange hours, Probability success, Probability comeback,
+                boolean wholeUnit) {
+            this(id, name, closes, partSource, parts, consumables, hours, success, comeback, wholeUnit, Set.of());
+        }
+
+        Job reachedBy(Set<String> steps) {
+            return new Job(
+                    id, name, closes, partSource, parts, consumables, hours, success, comeback, wholeUnit, steps);
+        }
+    }
 
     /** An access step with the hours charged for it, at book speed, easing already applied. */
     public record PaidStep(String id, String name, HoursRange hours) {}
