@@ -11,7 +11,8 @@ import worthsaving.quantity.Money;
  * @param price what the outcomes are computed at: the ask, or else the most to pay, or else zero
  * @param ways every way out, in the order of {@link WayOut}
  * @param best the way out to plan for at this price
- * @param effects failure items by how much expected profit hangs on them, heaviest first
+ * @param effects failure items by how much expected profit hangs on them (of repairing, when
+ *     the best is not to buy), heaviest first
  * @param chanceOfStopping probability of finding that finishing is not worth it
  * @param chanceUnmendable probability of a pattern that nothing allowed mends
  * @param patternProfits profit of each way out by failure pattern at this price, for value of information

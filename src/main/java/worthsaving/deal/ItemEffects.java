@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import worthsaving.catalog.FailureItem;
-import worthsaving.deal.Allotment.Run;
 
 /** Expected profit with and without each failed item. */
 final class ItemEffects {
@@ -14,22 +13,16 @@ final class ItemEffects {
     private final double[] profitAndFailed;
     private double total;
 
-    ItemEffects(PreparedDeal prepared, double[] profits) {
+    ItemEffects(PreparedDeal prepared, List<PatternProfit> byPattern, WayOut way) {
         this.prepared = prepared;
         int items = prepared.deal().patterns().items().size();
         this.chance = new double[items];
         this.profitAndFailed = new double[items];
-        double[] weights = prepared.weights();
-        for (Run run : prepared.runs()) {
-            double weight = 0;
-            double money = 0;
-            for (int i = run.from(); i < run.to(); i++) {
-                weight += weights[i];
-                money += weights[i] * profits[i];
-            }
+        for (PatternProfit p : byPattern) {
+            double money = p.weight() * p.profit()[way.ordinal()];
             total += money;
-            for (int j = run.pattern().nextSetBit(0); j >= 0; j = run.pattern().nextSetBit(j + 1)) {
-                chance[j] += weight;
+            for (int j = p.pattern().nextSetBit(0); j >= 0; j = p.pattern().nextSetBit(j + 1)) {
+                chance[j] += p.weight();
                 profitAndFailed[j] += money;
             }
         }
@@ -43,7 +36,8 @@ final class ItemEffects {
                 FailureItem item = prepared.deal().items().get(id);
                 double p = Math.min(1, chance[j]);
                 double sound = p > 1 - 1e-9 ? Double.NaN : (total - profitAndFailed[j]) / (1 - p);
-                effects.add(new ItemEffect(id, item == null ? id : item.name(), p, profitAndFailed[j] / chance[j], sound));
+                effects.add(new ItemEffect(
+                        id, item == null ? id : item.name(), p, profitAndFailed[j] / chance[j], sound));
             }
         }
         effects.sort(Comparator.comparingDouble(ItemEffect::weight).reversed().thenComparing(ItemEffect::item));

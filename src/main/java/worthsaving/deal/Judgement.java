@@ -41,12 +41,13 @@ final class Judgement {
         WayOut best = bestAt(price.amount());
         List<WayResult> ways = Stream.of(WayOut.values())
                 .map(way -> result(way, price, Optional.ofNullable(under.get(way)))).toList();
-        double[] profits = flows.of(best).profits(price.amount(), flows.incomeTax());
-        List<ItemEffect> effects = new ItemEffects(prepared, profits).heaviestFirst();
+        // Walking away is explained by what repairing would have brought.
+        WayOut explained = best == WayOut.WALK_AWAY ? WayOut.REPAIR_AND_SELL : best;
         List<PatternProfit> byPattern = flows.byPattern(price.amount());
+        List<ItemEffect> effects = new ItemEffects(prepared, byPattern, explained).heaviestFirst();
         Money knowing = new Money(valueOfKnowing(byPattern), terms.currency());
         Verdict verdict = new VerdictWriter(
-                prepared.deal(), rule, ask, ways.get(best.ordinal()), most, effects, knowing).write();
+                prepared.deal(), rule, ask, ways.get(explained.ordinal()), most, effects, knowing).write();
         return new Assessment(ask, price, ways, best, most, verdict, effects, flows.chanceOfStopping(),
                 flows.chanceUnmendable(), knowing, byPattern, rule, terms, prepared.deal().method());
     }

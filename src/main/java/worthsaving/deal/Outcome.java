@@ -45,7 +45,8 @@ public final class Outcome {
         for (int i = 0; i < values.length; i++) {
             if (!Double.isFinite(values[i]) || !(weights[i] >= 0)) {
                 throw new IllegalArgumentException(
-                        "outcome " + i + " must be finite with a weight of zero or more: " + values[i] + ", " + weights[i]);
+                        "outcome " + i + " must be finite with a weight of zero or more: " + values[i] + ", "
+                                + weights[i]);
             }
             sum += weights[i];
         }

@@ -14,10 +14,11 @@ record RepairDraws(
         double[] backCash,
         double[] backHours,
         double[] scratchCash,
-        double[] scratchHours) {
+        double[] scratchHours,
+        double[] scratchAgain) {
 
     static RepairDraws ofSize(int atoms, PertTable pert) {
         return new RepairDraws(pert, new double[atoms], new double[atoms], new double[atoms], new double[atoms],
-                new double[atoms], new double[atoms]);
+                new double[atoms], new double[atoms], new double[atoms]);
     }
 }
