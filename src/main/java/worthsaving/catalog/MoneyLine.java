@@ -12,5 +12,5 @@ public record MoneyLine(String id, String stage, String name, Range figure, Unit
 
     /** What the figure counts. Percentages are kept as written: 6 means 6 %. */
     public enum Unit { MONEY, PERCENT, MONEY_PER_DAY, MONEY_PER_MILE, MONEY_PER_HOUR, PERCENT_PER_YEAR, DAYS,
-        MONEY_PER_TON, HOURS }
+        MONEY_PER_TON, HOURS, TONS }
 }

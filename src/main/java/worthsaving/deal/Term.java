@@ -46,7 +46,7 @@ public enum Term {
     SPEED(Unit.PERCENT, 80, 100, 140, "hours needed against the estimate"),
     OPEN_UP_HOURS(Unit.HOURS, 2, 5, 10, "hours until it is known what has failed"),
     SCRAP_PER_TON(Unit.MONEY_PER_TON, 100, 165, 220, "scrap per short ton"),
-    SCRAP_TONS(Unit.MONEY, 1.3, 1.6, 2.2, "short tons of the complete car"),
+    SCRAP_TONS(Unit.TONS, 1.3, 1.6, 2.2, "short tons of the complete car"),
     JUNK_WHOLE(Unit.MONEY, 150, 300, 525, "whole car to a junk yard, picked up"),
     ASIS_SHARE(Unit.PERCENT, 15, 30, 45, "price as it stands, share of the running value"),
     /** A car in pieces fetches less than one that has not been touched. */
