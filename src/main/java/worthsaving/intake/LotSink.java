@@ -3,6 +3,9 @@ package worthsaving.intake;
 /** Takes a table row by row, in the order of the file, so that its size does not matter. */
 public interface LotSink {
 
+    /** The header line as written, once, before any row. */
+    default void header(String text) {}
+
     void good(LotEntry entry);
 
     void refused(RefusedRow row);

@@ -10,7 +10,6 @@ import java.util.Map;
  * @param separator between cells
  * @param columns our name for a field, and the column it was read from
  * @param unusedColumns columns nothing was read from
- * @param header the header line as written
  * @param good rows that became listings
  * @param refused rows left out
  * @param warnings faults that cost no row
@@ -23,7 +22,6 @@ public record LotSummary(
         char separator,
         Map<String, String> columns,
         List<String> unusedColumns,
-        String header,
         long good,
         long refused,
         long warnings,

@@ -30,7 +30,6 @@ final class TableReading {
     private final SeenBefore rowsSeen = new SeenBefore();
     private final SeenBefore idsSeen = new SeenBefore();
     private char separator = ',';
-    private String headerText = "";
     private Columns columns = Columns.named(List.of());
     private long good;
     private long refused;
@@ -55,7 +54,6 @@ final class TableReading {
             return refuseFile(0, "the file is empty", "give a table with a header line and a listing on each line");
         }
         columns = Columns.named(header.cells());
-        headerText = header.text();
         if (header.damage().isPresent()) {
             RawRow.Damage damage = header.damage().get();
             return refuseFile(header.line(), "the header cannot be read: " + damage.what(), damage.mend());
@@ -72,6 +70,7 @@ final class TableReading {
         if (!columns.missing().isEmpty()) {
             return refuseFile(header.line(), wrongHeader(), headerMend());
         }
+        sink.header(header.text());
         boolean cancelled = rows(sample);
         if (good + refused == 0) {
             warn(new IntakeFault(name, 0, "", Effect.WARNING, "the table has a header and no rows",
@@ -239,6 +238,6 @@ final class TableReading {
             columns.get(field).ifPresent(c -> matched.put(field.title(), c.header()));
         }
         return new LotSummary(name, decoding == null ? "" : decoding.charset().name(), separator,
-                Collections.unmodifiableMap(matched), columns.unused(), headerText, good, refused, warnings, readable, cancelled);
+                Collections.unmodifiableMap(matched), columns.unused(), good, refused, warnings, readable, cancelled);
     }
 }

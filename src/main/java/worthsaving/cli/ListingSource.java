@@ -1,0 +1,118 @@
+package worthsaving.cli;
+
+import java.io.BufferedInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.Locale;
+import java.util.concurrent.TimeUnit;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import worthsaving.intake.IntakeFault;
+import worthsaving.intake.IntakeSettings;
+import worthsaving.intake.ListingReader;
+import worthsaving.intake.LotEntry;
+import worthsaving.intake.LotSink;
+import worthsaving.intake.LotSummary;
+import worthsaving.intake.RefusedRow;
+import worthsaving.intake.Vocabulary;
+import worthsaving.quantity.Distance;
+
+/** The table of listings that a command is given, and what to take for granted in it. */
+final class ListingSource {
+
+    private enum Unit { MI, KM }
+
+    private static final long SPEAK_EVERY = TimeUnit.SECONDS.toNanos(2);
+
+    @Parameters(paramLabel = "FILE", description = "Table of listings: CSV with comma, semicolon, tab or bar.")
+    private Path file;
+
+    @Option(names = "--currency", paramLabel = "CODE", description = "Currency of prices without one (default: USD).")
+    private String currency = "USD";
+
+    @Option(names = "--unit", paramLabel = "mi|km", description = "Unit of odometers without one (default: mi).")
+    private Unit unit = Unit.MI;
+
+    @Option(names = "--today", paramLabel = "DATE", description = "Day that ages are counted to (default: today).")
+    private LocalDate today = LocalDate.now();
+
+    Path file() {
+        return file;
+    }
+
+    IntakeSettings settings() {
+        try {
+            return new IntakeSettings(today, Currency.getInstance(currency.toUpperCase(Locale.ROOT)),
+                    unit == Unit.KM ? Distance.Unit.KILOMETRES : Distance.Unit.MILES);
+        } catch (IllegalArgumentException noSuchCode) {
+            throw new UserError(ExitCode.USAGE, "'" + currency + "' is no currency; give a code such as USD");
+        }
+    }
+
+    /** @throws UserError when there is no such file */
+    void mustBeThere() {
+        if (!Files.exists(file)) {
+            throw new UserError(ExitCode.FILE_UNUSABLE, "There is no file " + file);
+        }
+        if (Files.isDirectory(file)) {
+            throw new UserError(ExitCode.FILE_UNUSABLE, file + " is a folder; give a file");
+        }
+    }
+
+    /** Reads the file into a sink, telling of progress when it takes long. */
+    LotSummary read(Vocabulary vocabulary, LotSink sink, PrintWriter err) throws IOException {
+        mustBeThere();
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+            LotSink speaking = new Speaking(sink, err, Files.size(file));
+            return new ListingReader(vocabulary, settings()).read(in, file.getFileName().toString(), speaking);
+        }
+    }
+
+    /** Passes everything on and reports progress every other second. */
+    private static final class Speaking implements LotSink {
+        private final LotSink sink;
+        private final PrintWriter err;
+        private final long size;
+        private long spoken = System.nanoTime();
+
+        private Speaking(LotSink sink, PrintWriter err, long size) {
+            this.sink = sink;
+            this.err = err;
+            this.size = size;
+        }
+
+        @Override
+        public void header(String text) {
+            sink.header(text);
+        }
+
+        @Override
+        public void good(LotEntry entry) {
+            sink.good(entry);
+        }
+
+        @Override
+        public void refused(RefusedRow row) {
+            sink.refused(row);
+        }
+
+        @Override
+        public void warning(IntakeFault fault) {
+            sink.warning(fault);
+        }
+
+        @Override
+        public boolean goOn(long rows, long characters) {
+            if (System.nanoTime() - spoken > SPEAK_EVERY) {
+                spoken = System.nanoTime();
+                err.printf(Locale.ROOT, "%,d rows read, %.0f %%%n", rows, 100.0 * characters / Math.max(1, size));
+            }
+            return sink.goOn(rows, characters);
+        }
+    }
+}
