@@ -1,12 +1,14 @@
 package worthsaving.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
+import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -100,11 +102,19 @@ public final class Main {
         return "A file cannot be read or written: " + error.getMessage();
     }
 
+    /** The version that the build wrote into the program file. */
     static final class Version implements IVersionProvider {
+        private static final String FILE = "/META-INF/maven/worthsaving/worthsaving/pom.properties";
+
         @Override
-        public String[] getVersion() {
-            String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"worthsaving " + (version == null ? "(not packaged)" : version)};
+        public String[] getVersion() throws IOException {
+            Properties properties = new Properties();
+            try (InputStream in = Main.class.getResourceAsStream(FILE)) {
+                if (in != null) {
+                    properties.load(in);
+                }
+            }
+            return new String[] {"worthsaving " + properties.getProperty("version", "(not packaged)")};
         }
     }
 }
