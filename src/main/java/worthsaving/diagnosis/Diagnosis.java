@@ -6,21 +6,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import worthsaving.diagnosis.inference.NoisyOr;
 import worthsaving.quantity.Probability;
 
 /** What the evidence says about every item of one car. Immutable; what is costly is worked out when asked for. */
 public final class Diagnosis {
 
     private final FailureNetwork network;
-    private final FailureModel model;
     private final Evidence evidence;
-    private final ExactPosterior posterior;
-    private volatile Map<String, ExactPosterior> leaveOneOut;
+    private final Posterior posterior;
+    private volatile Map<String, Posterior> leaveOneOut;
 
-    Diagnosis(FailureNetwork network, Evidence evidence, ExactPosterior posterior) {
+    Diagnosis(FailureNetwork network, Evidence evidence, Posterior posterior) {
         this.network = network;
-        this.model = network.model();
         this.evidence = evidence;
         this.posterior = posterior;
     }
@@ -35,17 +32,17 @@ public final class Diagnosis {
 
     /** One per item of the network, in its order. */
     public List<Belief> beliefs() {
-        return IntStream.range(0, model.itemCount()).mapToObj(this::belief).toList();
+        return IntStream.range(0, network.items().size()).mapToObj(this::belief).toList();
     }
 
     /** @throws IllegalArgumentException for an item that this car cannot have */
     public Belief belief(String item) {
-        return belief(model.item(item));
+        return belief(number(item));
     }
 
     private Belief belief(int item) {
         return new Belief(
-                model.items().get(item),
+                network.items().get(item),
                 Probability.of(network.prior().marginal(item)),
                 Probability.of(posterior.marginal(item)));
     }
@@ -55,21 +52,28 @@ public final class Diagnosis {
         return posterior.logWeight() - network.prior().logWeight();
     }
 
+    /**
+     * Half-width of a 95 % interval for every posterior by itself: zero when they are exact, above zero
+     * when the width guard made the network fall back on sampling.
+     */
+    public double error() {
+        return posterior.error();
+    }
+
     /** P(finding present | evidence): certain when it was seen with certainty. */
     public Probability predictive(String finding) {
-        NoisyOr or = model.finding(finding);
         Likelihood seen = evidence.findings().get(finding);
         if (seen == null) {
-            return Probability.of(posterior.chance(or));
+            return Probability.of(posterior.chance(finding));
         }
-        double before = leaveOneOut().get(finding).chance(or);
+        double before = leaveOneOut().get(finding).chance(finding);
         double present = seen.ifTrue() * before;
         return Probability.of(present / (present + seen.ifFalse() * (1 - before)));
     }
 
     /** Every piece of evidence with its pull on an item, strongest first. */
     public List<Influence> influences(String item) {
-        int index = model.item(item);
+        int index = number(item);
         double with = posterior.marginal(index);
         List<Influence> influences = new ArrayList<>();
         leaveOneOut().forEach((subject, without) -> {
@@ -90,7 +94,7 @@ public final class Diagnosis {
 
     /** The {@code count} most probable joint states of the items that moved most; empty when none moved. */
     public List<Story> stories(int count) {
-        return StorySearch.stories(model, network.prior(), posterior, count);
+        return StorySearch.stories(network.items(), network.prior(), posterior, count);
     }
 
     /**
@@ -101,11 +105,11 @@ public final class Diagnosis {
     public double conflict() {
         double single = 0;
         for (Map.Entry<String, Likelihood> seen : new TreeMap<>(evidence.findings()).entrySet()) {
-            single += logChance(network.priorChance(seen.getKey()), seen.getValue());
+            single += logChance(network.prior().chance(seen.getKey()), seen.getValue());
         }
         for (Map.Entry<String, Likelihood> seen : new TreeMap<>(evidence.items()).entrySet()) {
-            Integer item = model.indexOf().get(seen.getKey());
-            single += logChance(item == null ? 0 : network.prior().marginal(item), seen.getValue());
+            double prior = network.indexOf(seen.getKey()).map(network.prior()::marginal).orElse(0.0);
+            single += logChance(prior, seen.getValue());
         }
         return single - logEvidence();
     }
@@ -116,11 +120,16 @@ public final class Diagnosis {
 
     /** Sets of items failed together, with weights. */
     public FailurePatterns patterns(PatternSettings settings) {
-        return new PatternSearch(model, posterior, settings).patterns();
+        return PatternSearch.patterns(network, posterior, settings);
     }
 
-    private Map<String, ExactPosterior> leaveOneOut() {
-        Map<String, ExactPosterior> known = leaveOneOut;
+    private int number(String item) {
+        return network.indexOf(item).orElseThrow(
+                () -> new IllegalArgumentException("this car has no item called '" + item + "'"));
+    }
+
+    private Map<String, Posterior> leaveOneOut() {
+        Map<String, Posterior> known = leaveOneOut;
         if (known == null) {
             known = new TreeMap<>();
             for (String finding : evidence.findings().keySet()) {

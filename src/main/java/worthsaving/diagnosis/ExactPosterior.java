@@ -1,74 +1,135 @@
 package worthsaving.diagnosis;
 
 import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.IntPredicate;
+import worthsaving.diagnosis.inference.BestStates;
 import worthsaving.diagnosis.inference.BucketTree;
 import worthsaving.diagnosis.inference.Calibrated;
 import worthsaving.diagnosis.inference.Factors;
+import worthsaving.diagnosis.inference.JointDraw;
 import worthsaving.diagnosis.inference.NoisyOr;
 import worthsaving.diagnosis.inference.TableList;
 
-/** Model, evidence and the calibrated tree over them. */
-final class ExactPosterior {
+/** Model and evidence as a calibrated bucket tree. */
+final class ExactPosterior implements Posterior {
 
+    private final FailureModel model;
     private final TableList written;
     private final Factors factors;
     private final BucketTree tree;
     private final Calibrated chain;
 
-    private ExactPosterior(TableList written, Factors factors, BucketTree tree) {
+    private ExactPosterior(FailureModel model, TableList written, Factors factors, BucketTree tree) {
+        this.model = model;
         this.written = written;
         this.factors = factors;
         this.tree = tree;
         this.chain = tree.calibrate(factors.tables());
     }
 
-    /** Empty when the width guard refuses. */
-    static Optional<ExactPosterior> of(FailureModel model, Evidence evidence, int guard) {
-        TableList written = EvidenceTables.of(model, evidence, TableList.DEFAULT_FAN_IN);
+    /** @return empty when the width guard refuses */
+    static Optional<ExactPosterior> of(FailureModel model, Evidence evidence, int fanIn, int guard) {
+        TableList written = EvidenceTables.of(model, evidence, fanIn);
         Factors factors = written.factors();
         return BucketTree.compile(factors, new int[factors.variables()], guard)
-                .map(tree -> new ExactPosterior(written, factors, tree));
+                .map(tree -> new ExactPosterior(model, written, factors, tree));
     }
 
-    boolean possible() {
-        return logWeight() != Double.NEGATIVE_INFINITY;
-    }
-
-    /** Logarithm of P(evidence, at most one of each exclusive group). */
-    double logWeight() {
+    @Override
+    public double logWeight() {
         return chain.logPartition() + written.logConstant();
     }
 
-    double marginal(int item) {
+    @Override
+    public double marginal(int item) {
         return chain.marginal(item);
     }
 
-    /** P(finding present), by one upward pass with it absent. */
-    double chance(NoisyOr finding) {
-        double absent = tree.logPartition(EvidenceTables.withAbsent(factors.tables(), finding)) - chain.logPartition();
-        double chance = 1 - (1 - finding.leak()) * Math.exp(absent);
+    /** By one upward pass with the finding absent. */
+    @Override
+    public double chance(String finding) {
+        NoisyOr or = model.finding(finding);
+        double absent = tree.logPartition(EvidenceTables.withAbsent(factors.tables(), or)) - chain.logPartition();
+        double chance = 1 - (1 - or.leak()) * Math.exp(absent);
         return Math.max(0, Math.min(1, chance));
     }
 
-    /**
-     * The same posterior as a chain in which the variables chosen come first.
-     *
-     * @return empty when the width guard refuses
-     */
-    Optional<Calibrated> chainOf(IntPredicate first, int guard) {
+    @Override
+    public double[] joint(int[] items) {
+        Calibrated first = chainOf(v -> Arrays.stream(items).anyMatch(i -> i == v))
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "the joint of " + items.length + " items needs too large a table; ask for fewer"));
+        double[] joint = new double[1 << items.length];
+        for (int s = 0; s < joint.length; s++) {
+            long[] state = new long[(first.variables() + 63) >> 6];
+            double p = 1;
+            for (int rank = 0; rank < items.length; rank++) {
+                int variable = first.variableAt(rank);
+                double yes = first.conditional(rank, state);
+                boolean on = holds(items, s, variable);
+                p *= on ? yes : 1 - yes;
+                state[0] |= on ? 1L << rank : 0;
+            }
+            joint[s] = p;
+        }
+        return joint;
+    }
+
+    private static boolean holds(int[] items, int state, int item) {
+        for (int k = 0; k < items.length; k++) {
+            if (items[k] == item) {
+                return (state >> k & 1) == 1;
+            }
+        }
+        throw new IllegalStateException("variable " + item + " was not asked for");
+    }
+
+    @Override
+    public Optional<List<BestStates.State>> covering(int cap, double mass) {
+        if (model.bits() > 0) {
+            return Optional.empty();
+        }
+        return itemsFirst().flatMap(c -> BestStates.covering(c, model.itemCount(), cap, mass));
+    }
+
+    @Override
+    public Function<PatternPoints, BitSet> draws() {
+        int named = model.itemCount() + model.bits();
+        Calibrated source = itemsFirst().orElse(chain);
+        JointDraw draw = new JointDraw(
+                source, named, v -> v < named ? model.coordinate(v) : written.hiddenLabel(v));
+        return points -> draw.draw(new JointDraw.Uniforms() {
+                    @Override
+                    public double forVariable(int variable) {
+                        return points.at(model.coordinate(variable));
+                    }
+
+                    @Override
+                    public double forHidden(long label) {
+                        return points.hidden(label);
+                    }
+                })
+                .get(0, model.itemCount());
+    }
+
+    /** With items and bits ahead of all hidden variables, so that a draw uses no hidden numbers. */
+    private Optional<Calibrated> itemsFirst() {
+        return chainOf(v -> v < model.itemCount() + model.bits());
+    }
+
+    private Optional<Calibrated> chainOf(IntPredicate first) {
         int[] stage = new int[factors.variables()];
         Arrays.setAll(stage, v -> first.test(v) ? 1 : 0);
-        return BucketTree.compile(factors, stage, guard).map(t -> t.calibrate(factors.tables()));
+        return BucketTree.compile(factors, stage, BucketTree.WIDTH_GUARD)
+                .map(t -> t.calibrate(factors.tables()));
     }
 
-    long hiddenLabel(int variable) {
-        return written.hiddenLabel(variable);
-    }
-
-    /** The posterior as a chain of all variables, hidden ones among them. */
-    Calibrated chain() {
-        return chain;
+    @Override
+    public double error() {
+        return 0;
     }
 }

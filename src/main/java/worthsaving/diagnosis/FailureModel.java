@@ -1,13 +1,14 @@
 package worthsaving.diagnosis;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SplittableRandom;
 import java.util.TreeMap;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.DamageLink;
@@ -18,10 +19,9 @@ import worthsaving.diagnosis.PowertrainBits.Gate;
 import worthsaving.diagnosis.inference.NoisyOr;
 import worthsaving.diagnosis.inference.Table;
 import worthsaving.vehicle.Exposure;
-import worthsaving.vehicle.Vehicle;
 
 /**
- * The catalogue in numbers for one car. Variables 0 to n - 1 are the items in catalogue order, the
+ * The catalogue in numbers for one car with one kind of engine. Variables 0 to n - 1 are the items in catalogue order, the
  * unknown bits of the powertrain follow.
  *
  * @param failures by item: its own prior as leak, and what damages it
@@ -30,7 +30,6 @@ import worthsaving.vehicle.Vehicle;
  * @param groups items of which at most one has failed
  * @param bitTables prior of the hidden bits
  * @param ranks by item: its place among all ids of the catalogue in alphabetical order
- * @param assumptions what the car's description left open, and what was assumed
  */
 record FailureModel(
         List<String> items,
@@ -41,15 +40,13 @@ record FailureModel(
         List<int[]> groups,
         int bits,
         List<Table> bitTables,
-        int[] ranks,
-        List<String> assumptions) {
+        int[] ranks) {
 
-    /** Coordinates of the quasi-random sequence set aside for the hidden bits. */
-    private static final int BIT_COORDINATES = 16;
+    /** Coordinates of the quasi-random sequence set aside for the engine and the hidden bits. */
+    private static final int FIRST_ITEM_COORDINATE = 16;
 
     static FailureModel of(
-            Catalogue catalogue, Vehicle vehicle, Exposure exposure, LocalDate on, PowertrainShares shares) {
-        PowertrainBits powertrain = new PowertrainBits(vehicle.powertrain(), shares);
+            Catalogue catalogue, PowertrainBits powertrain, Exposure exposure, CarAge age) {
         Map<String, Integer> indexOf = new LinkedHashMap<>();
         List<FailureItem> present = new ArrayList<>();
         for (FailureItem item : catalogue.items()) {
@@ -58,7 +55,6 @@ record FailureModel(
                 present.add(item);
             }
         }
-        CarAge age = CarAge.of(vehicle, on);
         List<Gate> gates = new ArrayList<>();
         Map<String, List<Integer>> groups = new TreeMap<>();
         for (FailureItem item : present) {
@@ -68,10 +64,6 @@ record FailureModel(
             }
         }
         boolean hidden = gates.stream().anyMatch(g -> !g.always());
-        List<String> assumptions = new ArrayList<>(age.assumptions());
-        for (String field : powertrain.unknown()) {
-            assumptions.add(field + " unknown: every kind weighed by how common it is (a guess)");
-        }
         return new FailureModel(
                 List.copyOf(indexOf.keySet()),
                 Map.copyOf(indexOf),
@@ -84,8 +76,7 @@ record FailureModel(
                         .toList(),
                 hidden ? powertrain.count() : 0,
                 hidden ? powertrain.tables(present.size()) : List.of(),
-                ranks(catalogue, present),
-                List.copyOf(assumptions));
+                ranks(catalogue, present));
     }
 
     private static int[] ranks(Catalogue catalogue, List<FailureItem> present) {
@@ -112,7 +103,7 @@ record FailureModel(
                 .toList();
     }
 
-    private static Map<String, NoisyOr> findings(Catalogue catalogue, Map<String, Integer> indexOf) {
+    static Map<String, NoisyOr> findings(Catalogue catalogue, Map<String, Integer> indexOf) {
         Map<String, Links> links = new HashMap<>();
         for (FindingLink link : catalogue.findingLinks()) {
             Integer item = indexOf.get(link.item());
@@ -131,18 +122,19 @@ record FailureModel(
 
     /** The coordinate of the quasi-random sequence that decides an item or bit: the same for every car. */
     int coordinate(int variable) {
-        return variable < items.size() ? BIT_COORDINATES + ranks[variable] : variable - items.size();
+        return variable < items.size() ? FIRST_ITEM_COORDINATE + ranks[variable] : 1 + variable - items.size();
     }
 
-    /** Coordinates that bits and items need. */
-    int coordinates() {
-        return BIT_COORDINATES + Arrays.stream(ranks).max().orElse(0) + 1;
+    /** Coordinates that a catalogue needs. */
+    static int coordinates(Catalogue catalogue) {
+        return FIRST_ITEM_COORDINATE + catalogue.items().size();
     }
 
     int itemCount() {
         return items.size();
     }
 
+    /** @throws IllegalArgumentException for a finding that the catalogue does not know */
     NoisyOr finding(String id) {
         NoisyOr finding = findings.get(id);
         if (finding == null) {
@@ -151,12 +143,60 @@ record FailureModel(
         return finding;
     }
 
-    int item(String id) {
-        Integer index = indexOf.get(id);
-        if (index == null) {
-            throw new IllegalArgumentException("this car has no item called '" + id + "'");
+    boolean exists(int item, BitSet bitStates) {
+        Gate gate = gates.get(item);
+        int state = 0;
+        for (int k = 0; k < gate.bits().length; k++) {
+            state |= bitStates.get(gate.bits()[k]) ? 1 << k : 0;
         }
-        return index;
+        return gate.open()[state];
+    }
+
+    /** True when another item of its exclusive group has failed. */
+    boolean excluded(int item, BitSet failed) {
+        for (int[] group : groups) {
+            if (Arrays.stream(group).anyMatch(i -> i == item)
+                    && Arrays.stream(group).anyMatch(i -> i != item && failed.get(i))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A draw of the hidden bits from their prior, set at the numbers of their variables. */
+    BitSet drawBits(SplittableRandom random) {
+        BitSet drawn = new BitSet();
+        for (Table table : bitTables) {
+            double left = random.nextDouble();
+            int state = 0;
+            while (state < table.values().length - 1 && left >= table.values()[state]) {
+                left -= table.values()[state++];
+            }
+            for (int k = 0; k < table.scope().length; k++) {
+                drawn.set(table.scope()[k], (state >> k & 1) == 1);
+            }
+        }
+        return drawn;
+    }
+
+    /** Items in an order in which every cause comes before what it damages. */
+    int[] causesFirst() {
+        int[] order = new int[items.size()];
+        BitSet placed = new BitSet();
+        int count = 0;
+        while (count < order.length) {
+            int before = count;
+            for (int i = 0; i < order.length; i++) {
+                if (!placed.get(i) && Arrays.stream(failures.get(i).causes()).allMatch(placed::get)) {
+                    placed.set(i);
+                    order[count++] = i;
+                }
+            }
+            if (count == before) {
+                throw new IllegalArgumentException("secondary damage runs in a circle");
+            }
+        }
+        return order;
     }
 
     private static final class Links {

@@ -4,10 +4,19 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.FailureItem;
 import worthsaving.diagnosis.inference.BucketTree;
 import worthsaving.diagnosis.inference.NoisyOr;
+import worthsaving.diagnosis.inference.TableList;
+import worthsaving.quantity.Seed;
 import worthsaving.vehicle.Exposure;
+import worthsaving.vehicle.Powertrain.Engine;
 import worthsaving.vehicle.Vehicle;
 
 /**
@@ -22,31 +31,70 @@ import worthsaving.vehicle.Vehicle;
  */
 public final class FailureNetwork {
 
-    private final FailureModel model;
-    private final ExactPosterior prior;
+    /** Draws of the fallback; at even weights the error is below a third of a percentage point. */
+    private static final int FALLBACK_DRAWS = 100_000;
 
-    private FailureNetwork(FailureModel model) {
-        this.model = model;
-        this.prior = solve(Evidence.NONE);
+    /** One kind of engine with its items and their numbers in the whole network. */
+    private record Variant(double share, FailureModel model, int[] own) {}
+
+    private final List<String> items;
+    private final Map<String, Integer> indexOf;
+    private final Map<String, NoisyOr> findings;
+    private final Set<String> catalogueItems;
+    private final List<Variant> variants;
+    private final List<String> assumptions;
+    private final int coordinates;
+    private final Posterior prior;
+
+    private FailureNetwork(Catalogue catalogue, List<FailureModel> models, double[] shares, List<String> assumptions) {
+        items = catalogue.items().stream()
+                .map(FailureItem::id)
+                .filter(id -> models.stream().anyMatch(m -> m.indexOf().containsKey(id)))
+                .toList();
+        indexOf = IntStream.range(0, items.size()).boxed().collect(Collectors.toMap(items::get, i -> i));
+        catalogueItems = catalogue.itemsById().keySet();
+        findings = FailureModel.findings(catalogue, indexOf);
+        variants = IntStream.range(0, shares.length)
+                .mapToObj(k -> new Variant(shares[k], models.get(k), numbers(models.get(k))))
+                .toList();
+        this.assumptions = assumptions;
+        coordinates = FailureModel.coordinates(catalogue);
+        prior = solve(Evidence.NONE);
     }
 
+    private int[] numbers(FailureModel model) {
+        return items.stream().mapToInt(id -> model.indexOf().getOrDefault(id, -1)).toArray();
+    }
+
+    /** Ages are counted to the day {@code on}. */
     public static FailureNetwork of(Catalogue catalogue, Vehicle vehicle, Exposure exposure, LocalDate on) {
-        return new FailureNetwork(FailureModel.of(catalogue, vehicle, exposure, on, PowertrainShares.USUAL));
+        PowertrainShares shares = PowertrainShares.USUAL;
+        CarAge age = CarAge.of(vehicle, on);
+        List<String> assumptions = new ArrayList<>(age.assumptions());
+        assumptions.addAll(shares.assumptions(vehicle.powertrain()));
+        List<FailureModel> models = new ArrayList<>();
+        Map<Engine, Double> engines = shares.engines(vehicle.powertrain());
+        for (Engine engine : engines.keySet()) {
+            PowertrainBits powertrain = new PowertrainBits(engine, vehicle.powertrain(), shares);
+            models.add(FailureModel.of(catalogue, powertrain, exposure, age));
+        }
+        double[] weights = engines.values().stream().mapToDouble(Double::doubleValue).toArray();
+        return new FailureNetwork(catalogue, models, weights, List.copyOf(assumptions));
     }
 
     /** Ids of the items that this car can have, in catalogue order. */
     public List<String> items() {
-        return model.items();
+        return items;
     }
 
     /** What the car's description left open and what was assumed for it, in words. */
     public List<String> assumptions() {
-        return model.assumptions();
+        return assumptions;
     }
 
     /**
      * @throws ImpossibleEvidenceException when the evidence has probability zero
-     * @throws IllegalArgumentException for a finding that the catalogue does not know
+     * @throws IllegalArgumentException for a finding or item that the catalogue does not know
      */
     public Diagnosis diagnose(Evidence evidence) {
         Outcome outcome = attempt(evidence);
@@ -58,7 +106,7 @@ public final class FailureNetwork {
 
     /** As {@link #diagnose}, with impossible evidence as a result. */
     public Outcome attempt(Evidence evidence) {
-        ExactPosterior posterior = solve(evidence);
+        Posterior posterior = solve(evidence);
         return posterior.possible()
                 ? new Outcome.Explained(new Diagnosis(this, evidence, posterior))
                 : new Outcome.Impossible(conflicting(evidence));
@@ -94,29 +142,47 @@ public final class FailureNetwork {
      * @throws IllegalArgumentException for a finding that the catalogue does not know
      */
     public double findingChance(String finding, BitSet pattern) {
-        NoisyOr or = model.finding(finding);
-        double silent = 1 - or.leak();
-        for (int k = 0; k < or.causes().length; k++) {
-            if (pattern.get(or.causes()[k])) {
-                silent *= 1 - or.chances()[k];
-            }
+        return findings.get(requireFinding(finding)).chance(pattern::get);
+    }
+
+    Posterior solve(Evidence evidence) {
+        evidence.findings().keySet().forEach(this::requireFinding);
+        evidence.items().keySet().forEach(this::requireItem);
+        List<MixedPosterior.Part> parts = variants.stream()
+                .map(v -> new MixedPosterior.Part(v.share(), v.own(), solve(v.model(), evidence)))
+                .toList();
+        return parts.size() == 1 ? parts.get(0).posterior() : new MixedPosterior(parts);
+    }
+
+    private static Posterior solve(FailureModel model, Evidence evidence) {
+        return ExactPosterior.of(model, evidence, TableList.DEFAULT_FAN_IN, BucketTree.WIDTH_GUARD)
+                .map(Posterior.class::cast)
+                .orElseGet(() -> SampledPosterior.of(model, evidence, FALLBACK_DRAWS, Seed.DEFAULT));
+    }
+
+    private void requireItem(String id) {
+        if (!catalogueItems.contains(id)) {
+            throw new IllegalArgumentException("the catalogue has no item called '" + id + "'");
         }
-        return 1 - silent;
     }
 
-    ExactPosterior solve(Evidence evidence) {
-        return ExactPosterior.of(model, evidence, BucketTree.WIDTH_GUARD).orElseThrow();
+    private String requireFinding(String id) {
+        if (!findings.containsKey(id)) {
+            throw new IllegalArgumentException("the catalogue has no finding called '" + id + "'");
+        }
+        return id;
     }
 
-    FailureModel model() {
-        return model;
+    Optional<Integer> indexOf(String item) {
+        return Optional.ofNullable(indexOf.get(item));
     }
 
-    ExactPosterior prior() {
+    Posterior prior() {
         return prior;
     }
 
-    double priorChance(String finding) {
-        return prior.chance(model.finding(finding));
+    /** Coordinates of the quasi-random sequence that a draw uses. */
+    int coordinates() {
+        return coordinates;
     }
 }

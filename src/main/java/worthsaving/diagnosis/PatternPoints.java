@@ -1,31 +1,28 @@
 package worthsaving.diagnosis;
 
 import org.hipparchus.random.SobolSequenceGenerator;
-import worthsaving.diagnosis.inference.JointDraw;
 import worthsaving.quantity.Seed;
 
 /**
  * Points of a Sobol sequence with a digital shift: the coordinate of an item in point j is the same
  * number whatever the car and the evidence. Hidden variables, and coordinates beyond the sequence's
- * thousand, get pseudo-random numbers by label. Source: Joe
- * and Kuo (2008), SIAM Journal on Scientific Computing 30:2635; shift: Owen (2003), ACM TOMACS 13:363.
+ * thousand, get pseudo-random numbers by label. Source: Joe and Kuo (2008), SIAM Journal on Scientific
+ * Computing 30:2635; shift: Owen (2003), ACM TOMACS 13:363.
  */
-final class PatternPoints implements JointDraw.Uniforms {
+final class PatternPoints {
 
     private static final int MOST_DIMENSIONS = 1_000;
     private static final int BITS = 52;
     private static final double UNIT = 1.0 / (1L << BITS);
 
-    private final FailureModel model;
     private final SobolSequenceGenerator sequence;
     private final long[] shift;
     private final long base;
     private double[] point;
     private long index = -1;
 
-    PatternPoints(FailureModel model, Seed seed) {
-        this.model = model;
-        int dimensions = Math.min(model.coordinates(), MOST_DIMENSIONS);
+    PatternPoints(int coordinates, Seed seed) {
+        int dimensions = Math.min(coordinates, MOST_DIMENSIONS);
         sequence = new SobolSequenceGenerator(dimensions);
         shift = new long[dimensions];
         base = seed.derive("patterns").value();
@@ -39,16 +36,15 @@ final class PatternPoints implements JointDraw.Uniforms {
         index++;
     }
 
-    @Override
-    public double forVariable(int variable) {
-        int coordinate = model.coordinate(variable);
+    /** In [0, 1). */
+    double at(int coordinate) {
         return coordinate < shift.length
                 ? ((long) (point[coordinate] / UNIT) ^ shift[coordinate]) * UNIT
-                : forHidden(coordinate);
+                : hidden(coordinate);
     }
 
-    @Override
-    public double forHidden(long label) {
+    /** In [0, 1). */
+    double hidden(long label) {
         return (mix(mix(base + label) + index) >>> Long.SIZE - BITS) * UNIT;
     }
 

@@ -2,7 +2,7 @@ package worthsaving.diagnosis;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.IntToDoubleFunction;
+import java.util.Map;
 import java.util.stream.IntStream;
 import worthsaving.catalog.Applicability;
 import worthsaving.diagnosis.inference.Table;
@@ -14,20 +14,10 @@ import worthsaving.vehicle.Powertrain.Gearbox;
 import worthsaving.vehicle.Powertrain.TimingDrive;
 
 /**
- * The unknown parts of a powertrain as hidden yes/no variables, so that a chain and a belt never fail
- * together however little an advert says. Each kind is coded such that common distinctions (electric
- * or not, automatic or not) rest on one bit.
+ * What an advert leaves open about timing drive, gearbox and driven wheels as hidden yes/no variables,
+ * given the kind of engine, so that a chain and a belt never fail together however little is known.
  */
 final class PowertrainBits {
-
-    private static final List<Engine> ENGINE_CODE = List.of(
-            Engine.PETROL, Engine.PETROL_TURBO, Engine.DIESEL, Engine.HYBRID,
-            Engine.ELECTRIC, Engine.ELECTRIC, Engine.ELECTRIC, Engine.ELECTRIC);
-    private static final List<Gearbox> GEARBOX_CODE = List.of(
-            Gearbox.AUTOMATIC, Gearbox.CVT, Gearbox.DUAL_CLUTCH, Gearbox.DUAL_CLUTCH,
-            Gearbox.MANUAL, Gearbox.MANUAL, Gearbox.ELECTRIC_DRIVE, Gearbox.ELECTRIC_DRIVE);
-    private static final List<TimingDrive> TIMING_CODE = List.of(TimingDrive.CHAIN, TimingDrive.BELT);
-    private static final List<Drive> DRIVE_CODE = List.of(Drive.FRONT, Drive.REAR, Drive.ALL, Drive.ALL);
 
     /** When an item exists: {@code open} by joint state of the bits. */
     record Gate(int[] bits, boolean[] open) {
@@ -39,142 +29,105 @@ final class PowertrainBits {
         }
     }
 
-    private record Field<T>(Fact<T> fact, List<T> code, int firstBit) {
+    /**
+     * One property of the powertrain.
+     *
+     * @param code value by state of its bits; a power of two of them, the last repeated to fill up
+     * @param share by state, summing to 1
+     * @param firstBit its lowest bit among all hidden bits
+     */
+    private record Field<T>(List<T> code, double[] share, int firstBit) {
 
-        static <T> Field<T> of(Fact<T> fact, List<T> code, int firstBit) {
-            return new Field<>(fact, code, firstBit);
-        }
-
-        boolean isKnown() {
-            return bits() == 0;
+        static <T extends Enum<T>> Field<T> of(Fact<T> fact, Map<T, Double> shares, int firstBit) {
+            if (fact.get().isPresent()) {
+                return new Field<>(List.of(fact.get().get()), new double[] {1}, firstBit);
+            }
+            List<T> code = new ArrayList<>(
+                    shares.keySet().stream().filter(v -> shares.get(v) > 0).sorted().toList());
+            int values = code.size();
+            while (Integer.bitCount(code.size()) != 1) {
+                code.add(code.get(values - 1));
+            }
+            double[] share = new double[code.size()];
+            for (int s = 0; s < values; s++) {
+                share[s] = shares.get(code.get(s));
+            }
+            return new Field<>(code, share, firstBit);
         }
 
         int bits() {
-            return fact.get().isPresent() ? 0 : Integer.numberOfTrailingZeros(code.size());
+            return Integer.numberOfTrailingZeros(code.size());
         }
 
-        /** Value under a joint state of the unknown bits, counted from the first of them all. */
+        int nextBit() {
+            return firstBit + bits();
+        }
+
         T value(int state) {
-            return fact.get().orElseGet(() -> code.get(state >> firstBit & (code.size() - 1)));
+            return code.get(state >> firstBit & (code.size() - 1));
         }
 
-        /** True when the state uses the first code of its value. */
-        boolean canonical(int state) {
-            return isKnown() || code.indexOf(value(state)) == (state >> firstBit & (code.size() - 1));
+        void addTo(List<Table> tables, int first) {
+            if (bits() > 0) {
+                int from = first + firstBit;
+                tables.add(new Table(IntStream.range(from, from + bits()).toArray(), share));
+            }
         }
     }
 
-    private final PowertrainShares shares;
-    private final Field<Engine> engine;
+    private final Engine engine;
     private final Field<TimingDrive> timing;
     private final Field<Gearbox> gearbox;
     private final Field<Drive> drive;
-    private final int count;
 
-    PowertrainBits(Powertrain car, PowertrainShares shares) {
-        this.shares = shares;
-        engine = Field.of(car.engine(), ENGINE_CODE, 0);
-        gearbox = Field.of(car.gearbox(), GEARBOX_CODE, engine.bits());
-        timing = Field.of(car.timing(), TIMING_CODE, engine.bits() + gearbox.bits());
-        drive = Field.of(car.drive(), DRIVE_CODE, engine.bits() + gearbox.bits() + timing.bits());
-        count = engine.bits() + gearbox.bits() + timing.bits() + drive.bits();
+    /** @param engine the engine, known or supposed; that of {@code car} is not looked at */
+    PowertrainBits(Engine engine, Powertrain car, PowertrainShares shares) {
+        this.engine = engine;
+        timing = Field.of(car.timing(), shares.timings(), 0);
+        gearbox = Field.of(car.gearbox(), shares.gearboxes().get(engine), timing.nextBit());
+        drive = Field.of(car.drive(), shares.drives(), gearbox.nextBit());
     }
 
     int count() {
-        return count;
+        return drive.nextBit();
     }
 
     /** Prior of the hidden bits. @param first variable that stands for bit 0 */
     List<Table> tables(int first) {
         List<Table> tables = new ArrayList<>();
-        addTable(tables, first, 0, engine.bits() + gearbox.bits(), this::engineAndGearbox);
-        addTable(tables, first, timing.firstBit(), timing.bits(), this::timingShare);
-        addTable(tables, first, drive.firstBit(), drive.bits(), this::driveShare);
+        timing.addTo(tables, first);
+        gearbox.addTo(tables, first);
+        drive.addTo(tables, first);
         return tables;
-    }
-
-    /** A stated timing drive rules an electric car out. */
-    private double engineAndGearbox(int state) {
-        Engine kind = engine.value(state);
-        if (!engine.canonical(state) || !gearbox.canonical(state) || (kind == Engine.ELECTRIC && timing.isKnown())) {
-            return 0;
-        }
-        double share = engine.isKnown() ? 1 : shares.engines().getOrDefault(kind, 0.0);
-        return share * shares.gearboxes().get(kind).getOrDefault(gearbox.value(state), 0.0);
-    }
-
-    private double timingShare(int state) {
-        return shares.timings().getOrDefault(timing.value(state), 0.0);
-    }
-
-    private double driveShare(int state) {
-        return drive.canonical(state) ? shares.drives().getOrDefault(drive.value(state), 0.0) : 0;
-    }
-
-    private static void addTable(List<Table> tables, int first, int from, int bits, IntToDoubleFunction share) {
-        double[] values = new double[1 << bits];
-        double sum = 0;
-        for (int s = 0; s < values.length; s++) {
-            values[s] = share.applyAsDouble(s << from);
-            sum += values[s];
-        }
-        for (int s = 0; s < values.length; s++) {
-            values[s] /= sum;
-        }
-        if (bits > 0) {
-            tables.add(new Table(IntStream.range(first + from, first + from + bits).toArray(), values));
-        }
     }
 
     /** When an item exists, resting on as few bits as possible. */
     Gate gate(Applicability applies, int first) {
-        boolean[] open = new boolean[1 << count];
+        boolean[] open = new boolean[1 << count()];
         boolean ever = false;
         for (int s = 0; s < open.length; s++) {
-            open[s] = applies.engines().contains(engine.value(s))
+            open[s] = applies.engines().contains(engine)
                     && applies.timings().contains(timing.value(s))
                     && applies.gearboxes().contains(gearbox.value(s))
                     && applies.drives().contains(drive.value(s));
-            ever |= open[s] && timingShare(s) * driveShare(s) * engineAndGearbox(s) > 0;
+            ever |= open[s];
         }
         if (!ever) {
             return Gate.NEVER;
         }
-        List<Integer> needed = new ArrayList<>();
-        for (int b = 0; b < count; b++) {
-            for (int s = 0; s < open.length; s++) {
-                if (open[s] != open[s ^ 1 << b]) {
-                    needed.add(b);
-                    break;
-                }
-            }
-        }
-        boolean[] narrow = new boolean[1 << needed.size()];
+        int[] needed = IntStream.range(0, count()).filter(b -> matters(open, b)).toArray();
+        boolean[] narrow = new boolean[1 << needed.length];
         for (int s = 0; s < narrow.length; s++) {
             int wide = 0;
-            for (int k = 0; k < needed.size(); k++) {
-                wide |= (s >> k & 1) << needed.get(k);
+            for (int k = 0; k < needed.length; k++) {
+                wide |= (s >> k & 1) << needed[k];
             }
             narrow[s] = open[wide];
         }
-        return new Gate(needed.stream().mapToInt(b -> first + b).toArray(), narrow);
+        return new Gate(IntStream.of(needed).map(b -> first + b).toArray(), narrow);
     }
 
-    /** The fields that had to be guessed, in words. */
-    List<String> unknown() {
-        List<String> names = new ArrayList<>();
-        if (!engine.isKnown()) {
-            names.add("engine");
-        }
-        if (!timing.isKnown() && engine.value(0) != Engine.ELECTRIC) {
-            names.add("timing drive");
-        }
-        if (!gearbox.isKnown()) {
-            names.add("gearbox");
-        }
-        if (!drive.isKnown()) {
-            names.add("driven wheels");
-        }
-        return names;
+    private static boolean matters(boolean[] open, int bit) {
+        return IntStream.range(0, open.length).anyMatch(s -> open[s] != open[s ^ 1 << bit]);
     }
 }

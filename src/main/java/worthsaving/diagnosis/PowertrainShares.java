@@ -1,7 +1,12 @@
 package worthsaving.diagnosis;
 
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import worthsaving.quantity.Source;
+import worthsaving.vehicle.Fact;
+import worthsaving.vehicle.Powertrain;
 import worthsaving.vehicle.Powertrain.Drive;
 import worthsaving.vehicle.Powertrain.Engine;
 import worthsaving.vehicle.Powertrain.Gearbox;
@@ -49,5 +54,41 @@ public record PowertrainShares(
         timings = Map.copyOf(timings);
         gearboxes = Map.copyOf(gearboxes);
         drives = Map.copyOf(drives);
+    }
+
+    /**
+     * Probability of each kind of engine given what is known of the rest: a gearbox counts by how common
+     * it is with that engine, a stated timing drive rules an electric car out.
+     */
+    Map<Engine, Double> engines(Powertrain car) {
+        if (car.engine().get().isPresent()) {
+            return Map.of(car.engine().get().get(), 1.0);
+        }
+        Map<Engine, Double> weights = new EnumMap<>(Engine.class);
+        for (Engine engine : engines.keySet()) {
+            double weight = engines.get(engine)
+                    * car.gearbox().map(g -> gearboxes.get(engine).getOrDefault(g, 0.0)).orElse(1.0);
+            if (weight > 0 && !(engine == Engine.ELECTRIC && car.timing().get().isPresent())) {
+                weights.put(engine, weight);
+            }
+        }
+        double sum = weights.values().stream().mapToDouble(Double::doubleValue).sum();
+        weights.replaceAll((engine, weight) -> weight / sum);
+        return weights;
+    }
+
+    /** What has to be weighed by share because it is unknown, in words. */
+    List<String> assumptions(Powertrain car) {
+        Map<String, Fact<?>> facts = new LinkedHashMap<>();
+        facts.put("engine", car.engine());
+        facts.put("timing drive", car.engine().get().filter(Engine.ELECTRIC::equals).isPresent()
+                ? car.engine()
+                : car.timing());
+        facts.put("gearbox", car.gearbox());
+        facts.put("driven wheels", car.drive());
+        return facts.entrySet().stream()
+                .filter(f -> f.getValue().get().isEmpty())
+                .map(f -> f.getKey() + " unknown: every kind weighed by how common it is (a guess)")
+                .toList();
     }
 }

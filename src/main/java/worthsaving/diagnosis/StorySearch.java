@@ -3,12 +3,7 @@ package worthsaving.diagnosis;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
-import java.util.Set;
 import java.util.stream.IntStream;
-import worthsaving.diagnosis.inference.BestStates;
-import worthsaving.diagnosis.inference.BucketTree;
-import worthsaving.diagnosis.inference.Calibrated;
 import worthsaving.quantity.Probability;
 
 /**
@@ -24,27 +19,28 @@ final class StorySearch {
 
     private StorySearch() {}
 
-    static List<Story> stories(FailureModel model, ExactPosterior prior, ExactPosterior posterior, int count) {
-        List<Integer> moved = IntStream.range(0, model.itemCount())
+    static List<Story> stories(List<String> items, Posterior prior, Posterior posterior, int count) {
+        int[] moved = IntStream.range(0, items.size())
                 .boxed()
                 .filter(i -> move(prior, posterior, i) >= LEAST_MOVE)
                 .sorted(Comparator.comparingDouble(i -> -move(prior, posterior, i)))
                 .limit(MOST_ITEMS)
-                .toList();
-        for (int kept = moved.size(); kept > 0; kept--) {
-            Set<Integer> key = Set.copyOf(moved.subList(0, kept));
-            Optional<Calibrated> chain = posterior.chainOf(key::contains, BucketTree.WIDTH_GUARD);
-            if (chain.isPresent()) {
-                List<Integer> named = moved.subList(0, kept);
-                return BestStates.best(chain.get(), kept, count).stream()
-                        .map(state -> story(model, named, state))
-                        .toList();
-            }
+                .mapToInt(Integer::intValue)
+                .toArray();
+        if (moved.length == 0) {
+            return List.of();
         }
-        return List.of();
+        double[] joint = posterior.joint(moved);
+        return IntStream.range(0, joint.length)
+                .boxed()
+                .filter(s -> joint[s] > 0)
+                .sorted(Comparator.comparingDouble(s -> -joint[s]))
+                .limit(count)
+                .map(s -> story(items, moved, s, joint[s]))
+                .toList();
     }
 
-    private static double move(ExactPosterior prior, ExactPosterior posterior, int item) {
+    private static double move(Posterior prior, Posterior posterior, int item) {
         double p = posterior.marginal(item);
         double q = prior.marginal(item);
         return term(p, q) + term(1 - p, 1 - q);
@@ -54,12 +50,12 @@ final class StorySearch {
         return p == 0 ? 0 : p * Math.log(p / q);
     }
 
-    private static Story story(FailureModel model, List<Integer> named, BestStates.State state) {
+    private static Story story(List<String> items, int[] moved, int state, double probability) {
         List<String> failed = new ArrayList<>();
         List<String> sound = new ArrayList<>();
-        for (int item : named) {
-            (state.yes().get(item) ? failed : sound).add(model.items().get(item));
+        for (int k = 0; k < moved.length; k++) {
+            ((state >> k & 1) == 1 ? failed : sound).add(items.get(moved[k]));
         }
-        return new Story(failed, sound, Probability.of(Math.min(1, state.probability())));
+        return new Story(failed, sound, Probability.of(Math.min(1, probability)));
     }
 }

@@ -13,6 +13,9 @@ import java.util.PriorityQueue;
  */
 public final class BestStates {
 
+    /** Probability that may be missing from sums of many small terms. */
+    private static final double ROUNDING = 1e-12;
+
     /** A joint state: the variables that are yes, and its probability. */
     public record State(BitSet yes, double probability) {}
 
@@ -30,16 +33,6 @@ public final class BestStates {
         open.add(new Beginning(1, 0, new long[(chain.variables() + 63) >> 6], serial));
     }
 
-    /** The {@code count} best states of the first {@code ranks} variables, or all that are possible. */
-    public static List<State> best(Calibrated chain, int ranks, int count) {
-        BestStates search = new BestStates(chain, ranks);
-        List<State> found = new ArrayList<>();
-        while (found.size() < count && !search.open.isEmpty()) {
-            search.step(found);
-        }
-        return found;
-    }
-
     /**
      * The fewest states that hold {@code mass} of the probability, best first; empty when more than
      * {@code cap} are needed.
@@ -48,12 +41,13 @@ public final class BestStates {
         BestStates search = new BestStates(chain, ranks);
         List<State> found = new ArrayList<>();
         double held = 0;
-        while (held < mass) {
+        double enough = mass - ROUNDING;
+        while (held < enough) {
             Beginning next = search.open.peek();
             if (next == null) {
                 return Optional.of(found);
             }
-            if (held + (cap - found.size()) * next.probability() < mass) {
+            if (held + (cap - found.size()) * next.probability() < enough) {
                 return Optional.empty();
             }
             int before = found.size();

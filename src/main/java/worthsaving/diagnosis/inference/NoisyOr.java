@@ -1,6 +1,7 @@
 package worthsaving.diagnosis.inference;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
 
 /**
  * Leaky noisy-OR: P(yes | x) = 1 - (1 - leak) prod over i with x_i = yes of (1 - chance_i).
@@ -21,6 +22,17 @@ public record NoisyOr(double leak, int[] causes, double[] chances) {
     /** P(yes) when the causes in {@code state} (bit k for {@code causes[k]}) hold. */
     public double chance(int state) {
         return 1 - silence(state);
+    }
+
+    /** P(yes) when the causes for which {@code holds} is true hold. */
+    public double chance(IntPredicate holds) {
+        double silent = 1 - leak;
+        for (int k = 0; k < causes.length; k++) {
+            if (holds.test(causes[k])) {
+                silent *= 1 - chances[k];
+            }
+        }
+        return 1 - silent;
     }
 
     /** P(no), computed without cancellation. */

@@ -68,7 +68,7 @@ class PublishedNetworksTest {
         asked.set(3, l == 1);
         asked.set(4, b == 1);
 
-        List<BestStates.State> states = BestStates.best(chain, 3, 8);
+        List<BestStates.State> states = BestStates.covering(chain, 3, 8, 1).orElseThrow();
 
         assertThat(states).hasSize(8);
         assertThat(states).filteredOn(s -> s.yes().equals(asked)).singleElement().satisfies(s ->
@@ -80,7 +80,7 @@ class PublishedNetworksTest {
         List<Table> tables = ChestClinic.tables(Map.of("A", 1, "D", 1));
         Calibrated chain = solve(8, tables);
 
-        BestStates.State best = BestStates.best(chain, 8, 1).get(0);
+        BestStates.State best = BestStates.covering(chain, 8, 1, 1e-9).orElseThrow().get(0);
 
         assertThat(best.yes()).isEqualTo(BitSet.valueOf(new long[] {0b10010101}));
         assertThat(best.probability() * Math.exp(chain.logPartition())).isCloseTo(0.0019494, within(1e-12));
