@@ -1,0 +1,168 @@
+package worthsaving.market;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import worthsaving.quantity.Distance;
+
+/** Reads price tables row by row; a bad row is listed with its line, column and reason, the rest is kept. */
+public final class PriceTableReader {
+
+    static final int BAD_ROWS_KEPT = 1000;
+
+    private static final CSVFormat FORMAT = CSVFormat.RFC4180
+            .builder()
+            .setHeader()
+            .setSkipHeaderRecord(true)
+            .setIgnoreEmptyLines(true)
+            .setTrim(true)
+            .get();
+
+    private final DatasetShape shape;
+    private final Map<String, String> interned = new HashMap<>();
+    private final List<BadRow> badRows = new ArrayList<>();
+    private long badCount;
+
+    private PriceTableReader(DatasetShape shape) {
+        this.shape = shape;
+    }
+
+    /**
+     * Reads a whole table.
+     *
+     * @throws IllegalArgumentException when the header lacks a column of the mapping
+     */
+    public static PriceTable read(Reader reader, DatasetShape shape) throws IOException {
+        PriceTableReader self = new PriceTableReader(shape);
+        List<PriceRow> rows = new ArrayList<>();
+        self.each(reader, rows::add);
+        return new PriceTable(shape, rows, self.badRows, self.badCount);
+    }
+
+    /**
+     * Hands the good rows on one by one without keeping them; the table returned has the bad ones only.
+     *
+     * @throws IllegalArgumentException when the header lacks a column of the mapping
+     */
+    public static PriceTable stream(Reader reader, DatasetShape shape, Consumer<PriceRow> rows) throws IOException {
+        PriceTableReader self = new PriceTableReader(shape);
+        self.each(reader, rows);
+        return new PriceTable(shape, List.of(), self.badRows, self.badCount);
+    }
+
+    private void each(Reader reader, Consumer<PriceRow> rows) throws IOException {
+        try (CSVParser parser = CSVParser.parse(reader, FORMAT)) {
+            checkHeader(parser.getHeaderNames());
+            for (CSVRecord csvRow : parser) {
+                PriceRow row = parse(csvRow, parser.getCurrentLineNumber());
+                if (row != null) {
+                    rows.accept(row);
+                }
+            }
+        } catch (UncheckedIOException e) {
+            throw new IOException(shape.name() + ": " + e.getCause().getMessage(), e);
+        }
+    }
+
+    private void checkHeader(List<String> header) {
+        List<String> missing = new ArrayList<>();
+        shape.columns().values().stream().sorted().filter(c -> !header.contains(c)).forEach(missing::add);
+        if (!missing.isEmpty()) {
+            throw new IllegalArgumentException(shape.name() + ": the header has no column " + missing
+                    + "; it has " + header + ". Mend the mapping or the header.");
+        }
+    }
+
+    private PriceRow parse(CSVRecord csv, long line) {
+        Map<Field, Double> numbers = new EnumMap<>(Field.class);
+        Map<Field, String> words = new EnumMap<>(Field.class);
+        LocalDate date = shape.fixedDate();
+        for (Map.Entry<Field, String> column : shape.columns().entrySet()) {
+            Field field = column.getKey();
+            String header = column.getValue();
+            if (!csv.isSet(header)) {
+                return bad(line, header, "", "is missing: the row is shorter than the header");
+            }
+            String text = csv.get(header);
+            if (field == Field.DATE) {
+                date = date(text);
+                if (date == null) {
+                    return bad(line, header, text, "is not a date such as 2019-04-30 or 2019-04");
+                }
+            } else if (field.isNumber()) {
+                double value = number(text);
+                if (Double.isInfinite(value)) {
+                    return bad(line, header, text, "is not a number of zero or more");
+                }
+                numbers.put(field, value);
+            } else {
+                words.put(field, interned.computeIfAbsent(shape.translate(field, text), w -> w));
+            }
+        }
+        double price = numbers.get(Field.PRICE);
+        if (Double.isNaN(price) || price == 0) {
+            return bad(line, shape.columns().get(Field.PRICE), "" + price, "is no price; a row needs one above zero");
+        }
+        double distance = numbers.getOrDefault(Field.ODOMETER, Double.NaN);
+        return new PriceRow(
+                line,
+                price,
+                words.getOrDefault(Field.MAKE, ""),
+                words.getOrDefault(Field.MODEL, ""),
+                numbers.getOrDefault(Field.YEAR, Double.NaN),
+                Double.isNaN(distance) ? distance : new Distance(distance, shape.odometerUnit()).miles(),
+                words.getOrDefault(Field.CONDITION, ""),
+                numbers.getOrDefault(Field.CYLINDERS, Double.NaN),
+                numbers.getOrDefault(Field.ENGINE_LITRES, Double.NaN),
+                numbers.getOrDefault(Field.POWER, Double.NaN),
+                words.getOrDefault(Field.FUEL, ""),
+                words.getOrDefault(Field.GEARBOX, ""),
+                words.getOrDefault(Field.BODY, ""),
+                words.getOrDefault(Field.DRIVE, ""),
+                words.getOrDefault(Field.TITLE, ""),
+                numbers.getOrDefault(Field.UNREPAIRED_DAMAGE, Double.NaN),
+                date);
+    }
+
+    private PriceRow bad(long line, String column, String value, String reason) {
+        badCount++;
+        if (badRows.size() < BAD_ROWS_KEPT) {
+            badRows.add(new BadRow(line, column, value, reason));
+        }
+        return null;
+    }
+
+    /** NaN for an empty cell, infinity for one that is no number of zero or more. */
+    private static double number(String text) {
+        if (text.isEmpty()) {
+            return Double.NaN;
+        }
+        try {
+            double value = Double.parseDouble(text);
+            return value >= 0 ? value : Double.POSITIVE_INFINITY;
+        } catch (NumberFormatException e) {
+            return Double.POSITIVE_INFINITY;
+        }
+    }
+
+    /** A day, or the middle of a month; null when it is neither. */
+    private static LocalDate date(String text) {
+        try {
+            return text.length() == 7 ? YearMonth.parse(text).atDay(15) : LocalDate.parse(text);
+        } catch (DateTimeException e) {
+            return null;
+        }
+    }
+}
