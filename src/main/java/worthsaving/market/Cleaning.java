@@ -53,17 +53,11 @@ public record Cleaning(PriceTable table, QualityReport report) {
         Set<String> seen = new HashSet<>();
         Set<Long> repeats = new HashSet<>();
         for (PriceRow row : latestFirst) {
-            if (!seen.add(identity(row))) {
+            if (!seen.add(row.carIdentity())) {
                 repeats.add(row.line());
             }
         }
         return repeats;
-    }
-
-    /** What two adverts of the same car share. */
-    static String identity(PriceRow row) {
-        String price = Double.isNaN(row.miles()) ? "|" + row.price() : "";
-        return row.make() + "|" + row.model() + "|" + row.year() + "|" + row.miles() + price;
     }
 
     private static List<FieldSummary> summaries(DatasetShape shape, List<PriceRow> rows) {

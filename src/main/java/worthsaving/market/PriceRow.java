@@ -96,6 +96,12 @@ public record PriceRow(
         return Double.isNaN(year) ? Double.NaN : Math.max(0, onDay - (year + 0.5));
     }
 
+    /** What two adverts of the same car share; without an odometer, the price too. */
+    public String carIdentity() {
+        String told = Double.isNaN(miles) ? "|" + price : "";
+        return make + "|" + model + "|" + year + "|" + miles + told;
+    }
+
     /** Short text for reports, without anything personal. */
     String brief() {
         return String.format(

@@ -1,0 +1,111 @@
+package worthsaving.valuation;
+
+import java.time.LocalDate;
+import java.util.Locale;
+import worthsaving.market.PriceRow;
+import worthsaving.quantity.Distance;
+import worthsaving.vehicle.Powertrain;
+import worthsaving.vehicle.Vehicle;
+
+/**
+ * The facts a price model may use, from a row of training data or from a car on offer.
+ * Numbers are NaN and words "" when not stated.
+ *
+ * @param age years, from the middle of the model year to {@code day}
+ * @param day decimal year of the advert
+ */
+record CarFacts(
+        String make,
+        String model,
+        double year,
+        double age,
+        double miles,
+        String condition,
+        double cylinders,
+        double litres,
+        double power,
+        String fuel,
+        String gearbox,
+        String body,
+        String drive,
+        double damage,
+        double day) {
+
+    static CarFacts of(PriceRow row) {
+        return new CarFacts(
+                row.make(),
+                row.model(),
+                row.year(),
+                row.ageYears(),
+                row.miles(),
+                row.condition(),
+                row.cylinders(),
+                row.litres(),
+                row.power(),
+                row.fuel(),
+                row.gearbox(),
+                row.body(),
+                row.drive(),
+                row.unrepairedDamage(),
+                decimalYear(row.date()));
+    }
+
+    /**
+     * The facts of a car as it will be once repaired: no unrepaired damage.
+     *
+     * @param on the day ages are counted to; a market of the past is asked about a car of the same age
+     * @param dataDay last day of the market's data, as a decimal year
+     */
+    static CarFacts of(Vehicle car, LocalDate on, double dataDay) {
+        double age = car.ageYears(on).orElse(Double.NaN);
+        return new CarFacts(
+                word(car.make().orElse("")),
+                word(car.model().orElse("")),
+                dataDay - age - 0.5,
+                age,
+                car.odometer().map(Distance::miles).orElse(Double.NaN),
+                word(car.condition().orElse("")),
+                car.cylinders().map(Integer::doubleValue).orElse(Double.NaN),
+                car.engineLitres().orElse(Double.NaN),
+                Double.NaN,
+                car.powertrain().engine().map(CarFacts::fuel).orElse(""),
+                car.powertrain().gearbox().map(CarFacts::gearbox).orElse(""),
+                word(car.body().orElse("")),
+                car.powertrain().drive().map(CarFacts::drive).orElse(""),
+                0,
+                dataDay);
+    }
+
+    static double decimalYear(LocalDate date) {
+        return date.getYear() + (date.getDayOfYear() - 1) / 365.25;
+    }
+
+    double milesPerYear() {
+        return miles / Math.max(age, 0.5);
+    }
+
+    String makeAndModel() {
+        return make + "|" + model;
+    }
+
+    private static String word(String text) {
+        return text.strip().toLowerCase(Locale.ROOT);
+    }
+
+    private static String fuel(Powertrain.Engine engine) {
+        return switch (engine) {
+            case PETROL, PETROL_TURBO -> "gas";
+            case DIESEL -> "diesel";
+            case HYBRID -> "hybrid";
+            case ELECTRIC -> "electric";
+        };
+    }
+
+    private static String gearbox(Powertrain.Gearbox gearbox) {
+        return gearbox == Powertrain.Gearbox.MANUAL ? "manual" : "automatic";
+    }
+
+    private static String drive(Powertrain.Drive drive) {
+        return drive == Powertrain.Drive.ALL ? "all" : "";
+    }
+}

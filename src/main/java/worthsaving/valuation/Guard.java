@@ -1,0 +1,72 @@
+package worthsaving.valuation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Notices cars outside the data and says how much further the interval must reach.
+ *
+ * @param makeSpread spread of makes in ln price, measured: what not knowing the make costs
+ * @param modelSpread the same of models within their make
+ * @param fewRows a model with so many rows carries half the doubt of a model never seen
+ */
+record Guard(
+        double oldest, double farthest, double makeSpread, double modelSpread, double fewRows) {
+
+    /** Beyond the data each year, and each ten thousand miles, adds so much spread of ln price (guess). */
+    private static final double SPREAD_PER_STEP = 0.04;
+    private static final double MILES_PER_STEP = 10_000;
+
+    /** Added spread of ln price, and why in plain words. */
+    record Doubt(double spread, List<String> warnings) {}
+
+    Doubt judge(CarFacts car, Encoder encoder) {
+        List<String> warnings = new ArrayList<>();
+        double variance = 0;
+        Encoder.Level make = encoder.makes().get(car.make());
+        Encoder.Level model = encoder.models().get(car.makeAndModel());
+        if (make == null) {
+            variance += makeSpread * makeSpread + modelSpread * modelSpread;
+            warnings.add("The make " + quoted(car.make()) + " is not in the price data: valued as a typical car of "
+                    + "its age, miles and body, with a much wider interval.");
+        } else if (model == null) {
+            variance += modelSpread * modelSpread;
+            warnings.add("The model " + quoted(car.model()) + " is not in the price data: valued as a typical "
+                    + car.make() + ", with a wider interval.");
+        } else {
+            variance += modelSpread * modelSpread * fewRows / (fewRows + model.rows());
+            if (model.rows() < fewRows) {
+                warnings.add(String.format(Locale.ROOT,
+                        "Only %.0f cars of this model in the price data: leans on its make, with a wider interval.",
+                        model.rows()));
+            }
+        }
+        variance += square(beyond(car.age(), oldest, 1, warnings, "years old", "age"));
+        variance += square(beyond(car.miles(), farthest, MILES_PER_STEP, warnings, "miles", "mileage"));
+        return new Doubt(Math.sqrt(variance), warnings);
+    }
+
+    private static double beyond(
+            double value, double end, double step, List<String> warnings, String unit, String name) {
+        if (Double.isNaN(value)) {
+            warnings.add("The " + name + " is not known: valued as the price data value cars that do not state it.");
+            return 0;
+        }
+        if (value <= end) {
+            return 0;
+        }
+        warnings.add(String.format(Locale.ROOT,
+                "%,.0f %s is beyond the price data, which end at %,.0f: the value is an extrapolation and the "
+                        + "interval is widened.", value, unit, end));
+        return SPREAD_PER_STEP * (value - end) / step;
+    }
+
+    private static double square(double v) {
+        return v * v;
+    }
+
+    private static String quoted(String word) {
+        return word.isEmpty() ? "(not stated)" : "'" + word + "'";
+    }
+}

@@ -1,0 +1,126 @@
+package worthsaving.valuation;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/** Builds the parts of a price model from JSON; any gap is an IllegalArgumentException that names it. */
+final class ModelParts {
+
+    private ModelParts() {}
+
+    static PriceModel model(JsonNode root) {
+        List<Map<String, Integer>> words = new ArrayList<>();
+        for (JsonNode list : need(root, "words")) {
+            Map<String, Integer> order = new LinkedHashMap<>();
+            list.forEach(word -> order.put(word.asText(), order.size()));
+            words.add(order);
+        }
+        if (words.size() != WordField.ALL.size()) {
+            throw new IllegalArgumentException("it has " + words.size() + " lists of words");
+        }
+        Encoder encoder = new Encoder(levels(need(root, "makes")), levels(need(root, "models")), words);
+        HedonicDesign design = HedonicDesign.named(words(need(root, "columns")));
+        double[] coefficients = numbers(need(root, "coefficients"), design.width());
+        PointModel point = new PointModel(
+                encoder,
+                new Hedonic(design, coefficients),
+                trees(need(root, "robust"), Encoder.WIDTH),
+                trees(need(root, "square"), Encoder.WIDTH),
+                numbers(need(root, "weights"), PointModel.CANDIDATES.size()));
+        double[] guard = numbers(need(root, "guard"), 5);
+        return new PriceModel(
+                point,
+                spread(need(root, "spread")),
+                new Guard(guard[0], guard[1], guard[2], guard[3], guard[4]),
+                typical(need(root, "typical")),
+                CardJson.read(need(root, "card")));
+    }
+
+    private static Spread spread(JsonNode node) {
+        double[] edges = numbers(need(node, "edges"), -1);
+        List<double[]> ranks = new ArrayList<>();
+        need(node, "ranks").forEach(band -> ranks.add(numbers(band, Spread.LEVELS.length)));
+        if (ranks.size() != edges.length + 1) {
+            throw new IllegalArgumentException("it has " + ranks.size() + " price bands but " + edges.length + " edges");
+        }
+        return new Spread(
+                trees(need(node, "down"), SpreadFitter.Residuals.WIDTH),
+                trees(need(node, "up"), SpreadFitter.Residuals.WIDTH),
+                edges,
+                ranks.toArray(double[][]::new));
+    }
+
+    private static CarFacts typical(JsonNode node) {
+        List<String> w = words(need(node, "words"));
+        double[] n = numbers(need(node, "numbers"), 8);
+        return new CarFacts(
+                w.get(0), w.get(1), n[0], n[1], n[2], w.get(2), n[3], n[4], n[5], w.get(3), w.get(4), w.get(5), w.get(6),
+                n[6], n[7]);
+    }
+
+    private static SortedMap<String, Encoder.Level> levels(JsonNode node) {
+        SortedMap<String, Encoder.Level> levels = new TreeMap<>();
+        node.properties().forEach(entry -> {
+            double[] n = numbers(entry.getValue(), 4);
+            levels.put(entry.getKey(), new Encoder.Level(n[0], n[1], n[2], n[3]));
+        });
+        return levels;
+    }
+
+    private static TreeEnsemble trees(JsonNode node, int features) {
+        JsonNode shapes = need(node, "shape");
+        JsonNode values = need(node, "values");
+        int[] shape = new int[shapes.size()];
+        float[] value = new float[values.size()];
+        for (int i = 0; i < shape.length; i++) {
+            shape[i] = shapes.get(i).asInt(Integer.MIN_VALUE);
+        }
+        for (int i = 0; i < value.length; i++) {
+            value[i] = values.get(i).isNumber() ? values.get(i).floatValue() : Float.NaN;
+        }
+        List<long[]> sets = new ArrayList<>();
+        need(node, "sets").forEach(set -> sets.add(Numerals.set(set.asText())));
+        return new TreeEnsemble(shape, value, sets.toArray(long[][]::new), features);
+    }
+
+    static JsonNode need(JsonNode node, String field) {
+        JsonNode value = node.get(field);
+        if (value == null || value.isNull()) {
+            throw new IllegalArgumentException("the part '" + field + "' is missing");
+        }
+        return value;
+    }
+
+    static List<String> words(JsonNode node) {
+        List<String> words = new ArrayList<>();
+        node.forEach(word -> words.add(word.asText()));
+        return words;
+    }
+
+    /** @param count numbers there must be, or -1 */
+    static double[] numbers(JsonNode node, int count) {
+        if (count >= 0 && node.size() != count) {
+            throw new IllegalArgumentException("a list has " + node.size() + " numbers instead of " + count);
+        }
+        double[] numbers = new double[node.size()];
+        for (int i = 0; i < numbers.length; i++) {
+            JsonNode n = node.get(i);
+            if (!n.isNumber() && !n.isNull()) {
+                throw new IllegalArgumentException("'" + n + "' stands where a number should");
+            }
+            numbers[i] = n.isNull() ? Double.NaN : n.doubleValue();
+        }
+        return numbers;
+    }
+
+    static List<String> inOrder(Map<String, Integer> places) {
+        List<String> words = new ArrayList<>(places.keySet());
+        words.sort((a, b) -> Integer.compare(places.get(a), places.get(b)));
+        return words;
+    }
+}

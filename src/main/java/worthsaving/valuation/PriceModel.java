@@ -1,0 +1,117 @@
+package worthsaving.valuation;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.Writer;
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * A fitted price model of one market: the distribution of ln asking price given a car's facts. Immutable;
+ * needs no native library. Kept as JSON, see {@link #write}.
+ */
+public final class PriceModel {
+
+    final PointModel point;
+    final Spread spread;
+    final Guard guard;
+    final CarFacts typical;
+    private final ModelCard card;
+
+    PriceModel(PointModel point, Spread spread, Guard guard, CarFacts typical, ModelCard card) {
+        this.point = point;
+        this.spread = spread;
+        this.guard = guard;
+        this.typical = typical;
+        this.card = card;
+    }
+
+    /**
+     * Reads a saved model.
+     *
+     * @param name shown in messages, such as the file's name
+     * @throws ModelFormatException when the text is no price model, is damaged or was written by a newer version
+     */
+    public static PriceModel read(Reader reader, String name) throws IOException {
+        return PriceModelJson.read(reader, name);
+    }
+
+    /** Writes the model as JSON; the same model always gives the same characters. */
+    public void write(Writer writer) throws IOException {
+        PriceModelJson.write(this, writer);
+    }
+
+    public ModelCard card() {
+        return card;
+    }
+
+    public String market() {
+        return card.market();
+    }
+
+    public Currency currency() {
+        return Currency.getInstance(card.currency());
+    }
+
+    /** Day of the latest advert the model has seen. */
+    public LocalDate dataDay() {
+        return card.lastDay();
+    }
+
+    /** Makes in the data, in lower case. */
+    public Set<String> makes() {
+        return new TreeSet<>(point.encoder().makes().keySet());
+    }
+
+    /** Models of a make in the data, in lower case; empty for a make never seen. */
+    public Set<String> models(String make) {
+        String prefix = make + "|";
+        Set<String> models = new TreeSet<>();
+        for (String key : point.encoder().models().keySet()) {
+            if (key.startsWith(prefix)) {
+                models.add(key.substring(prefix.length()));
+            }
+        }
+        return models;
+    }
+
+    /** Rows of the data that hold this make and model. */
+    public long rows(String make, String model) {
+        Encoder.Level level = point.encoder().models().get(make + "|" + model);
+        return level == null ? 0 : (long) level.rows();
+    }
+
+    /** Words that occur in the data for a field such as body or fuel, in lower case. */
+    Set<String> words(WordField field) {
+        return new TreeSet<>(point.encoder().words().get(field.ordinal()).keySet());
+    }
+
+    /** ln of the median asking price on the market of the data. */
+    double middle(CarFacts car) {
+        return point.blend(point.candidates(car, new float[Encoder.WIDTH]));
+    }
+
+    /**
+     * The whole distribution of ln asking price on the market of the data.
+     *
+     * @param middle its median but for the small shift of the residuals
+     * @param residuals distances from the middle at each of {@link Spread#LEVELS}
+     * @param doubt added spread and its reasons, not yet in {@code residuals}
+     */
+    record Prediction(double middle, double[] residuals, Guard.Doubt doubt) {
+
+        /** Standard deviation of a normal with the same 80 % interval. */
+        double sigma() {
+            return (residuals[Spread.LEVELS.length - 11] - residuals[10]) / (2 * 1.2815515655446004);
+        }
+    }
+
+    Prediction predict(CarFacts car) {
+        float[] x = new float[Encoder.WIDTH + 1];
+        double middle = point.blend(point.candidates(car, x));
+        x[Encoder.WIDTH] = (float) middle;
+        return new Prediction(middle, spread.residuals(middle, spread.reach(x)), guard.judge(car, point.encoder()));
+    }
+}

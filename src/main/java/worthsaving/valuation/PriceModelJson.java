@@ -1,0 +1,191 @@
+package worthsaving.valuation;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.zip.CRC32;
+
+/**
+ * Keeping of price models as JSON with a version and, as last field, the CRC-32 of all text before it. Nothing
+ * but numbers, words and lists is read: no class names, no code.
+ */
+final class PriceModelJson {
+
+    private static final String FORMAT = "worthsaving price model";
+    private static final int VERSION = 1;
+    private static final int MOST_CHARACTERS = 64 << 20;
+    private static final String CHECKSUM = ",\n\"crc32\":";
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    private PriceModelJson() {}
+
+    static void write(PriceModel model, Writer writer) throws IOException {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
+            out.writeStartObject();
+            out.writeStringField("format", FORMAT);
+            out.writeNumberField("version", VERSION);
+            out.writeFieldName("card");
+            CardJson.write(model.card(), out);
+            writePoint(model.point, out);
+            out.writeObjectFieldStart("spread");
+            writeTrees("down", model.spread.down(), out);
+            writeTrees("up", model.spread.up(), out);
+            numbers("edges", model.spread.edges(), out);
+            out.writeArrayFieldStart("ranks");
+            for (double[] band : model.spread.ranks()) {
+                numbers(band, out);
+            }
+            out.writeEndArray();
+            out.writeEndObject();
+            Guard guard = model.guard;
+            numbers("guard", new double[] {guard.oldest(), guard.farthest(), guard.makeSpread(), guard.modelSpread(),
+                guard.fewRows()}, out);
+            writeTypical(model.typical, out);
+            out.writeEndObject();
+        }
+        String body = text.toString();
+        String open = body.substring(0, body.length() - 1);
+        writer.append(open).append(CHECKSUM).append(Long.toString(crc(open))).append("}\n");
+    }
+
+    private static void writePoint(PointModel point, JsonGenerator out) throws IOException {
+        writeLevels("makes", point.encoder().makes(), out);
+        writeLevels("models", point.encoder().models(), out);
+        out.writeArrayFieldStart("words");
+        for (Map<String, Integer> words : point.encoder().words()) {
+            out.writeStartArray();
+            for (String word : ModelParts.inOrder(words)) {
+                out.writeString(word);
+            }
+            out.writeEndArray();
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("columns");
+        for (String name : point.hedonic().design().names()) {
+            out.writeString(name);
+        }
+        out.writeEndArray();
+        numbers("coefficients", point.hedonic().coefficients(), out);
+        writeTrees("robust", point.robust(), out);
+        writeTrees("square", point.square(), out);
+        numbers("weights", point.weights(), out);
+    }
+
+    private static void writeLevels(String name, Map<String, Encoder.Level> levels, JsonGenerator out)
+            throws IOException {
+        out.writeObjectFieldStart(name);
+        for (Map.Entry<String, Encoder.Level> entry : levels.entrySet()) {
+            Encoder.Level l = entry.getValue();
+            numbers(entry.getKey(), new double[] {l.rows(), l.level(), l.whenNew(), l.loss()}, out);
+        }
+        out.writeEndObject();
+    }
+
+    private static void writeTrees(String name, TreeEnsemble trees, JsonGenerator out) throws IOException {
+        out.writeRaw('\n');
+        out.writeObjectFieldStart(name);
+        out.writeFieldName("shape");
+        out.writeArray(trees.shape(), 0, trees.shape().length);
+        out.writeArrayFieldStart("values");
+        for (float v : trees.values()) {
+            out.writeNumber(Numerals.shortest(v));
+        }
+        out.writeEndArray();
+        out.writeArrayFieldStart("sets");
+        for (long[] set : trees.sets()) {
+            out.writeString(Numerals.hex(set));
+        }
+        out.writeEndArray();
+        out.writeEndObject();
+    }
+
+    private static void writeTypical(CarFacts car, JsonGenerator out) throws IOException {
+        out.writeObjectFieldStart("typical");
+        out.writeArrayFieldStart("words");
+        for (String word : List.of(car.make(), car.model(), car.condition(), car.fuel(), car.gearbox(), car.body(),
+                car.drive())) {
+            out.writeString(word);
+        }
+        out.writeEndArray();
+        numbers("numbers", new double[] {car.year(), car.age(), car.miles(), car.cylinders(), car.litres(), car.power(),
+            car.damage(), car.day()}, out);
+        out.writeEndObject();
+    }
+
+    static void numbers(String name, double[] values, JsonGenerator out) throws IOException {
+        out.writeFieldName(name);
+        numbers(values, out);
+    }
+
+    /** Finite numbers as such, the others as null. */
+    private static void numbers(double[] values, JsonGenerator out) throws IOException {
+        out.writeStartArray();
+        for (double v : values) {
+            if (Double.isFinite(v)) {
+                out.writeNumber(Numerals.shortest(v));
+            } else {
+                out.writeNull();
+            }
+        }
+        out.writeEndArray();
+    }
+
+    private static long crc(String text) {
+        CRC32 crc = new CRC32();
+        crc.update(text.getBytes(StandardCharsets.UTF_8));
+        return crc.getValue();
+    }
+
+    static PriceModel read(Reader reader, String name) throws IOException {
+        String text = slurp(reader, name);
+        int end = text.lastIndexOf(CHECKSUM);
+        JsonNode root;
+        try {
+            root = JSON.readTree(text);
+        } catch (JsonProcessingException e) {
+            throw fault(name, "is damaged or no price model: not JSON at line " + e.getLocation().getLineNr()
+                    + ", column " + e.getLocation().getColumnNr(), e);
+        }
+        if (root == null || !FORMAT.equals(root.path("format").asText())) {
+            throw fault(name, "is no price model", null);
+        }
+        if (root.path("version").asInt() > VERSION) {
+            throw fault(name, "was written by a newer version (format " + root.path("version").asInt()
+                    + ", this one reads up to " + VERSION + "): update the program", null);
+        }
+        if (end < 0 || root.path("crc32").asLong(-1) != crc(text.substring(0, end))) {
+            throw fault(name, "is damaged: its checksum does not match its content", null);
+        }
+        try {
+            return ModelParts.model(root);
+        } catch (IllegalArgumentException | IndexOutOfBoundsException | NullPointerException e) {
+            throw fault(name, "is damaged: " + e.getMessage(), e);
+        }
+    }
+
+    private static ModelFormatException fault(String name, String what, Exception cause) {
+        return new ModelFormatException(name + " " + what + ". Fit the model again or take a good copy.", cause);
+    }
+
+    private static String slurp(Reader reader, String name) throws IOException {
+        StringBuilder text = new StringBuilder();
+        char[] buffer = new char[1 << 16];
+        for (int n = reader.read(buffer); n >= 0; n = reader.read(buffer)) {
+            text.append(buffer, 0, n);
+            if (text.length() > MOST_CHARACTERS) {
+                throw fault(name, "is too large for a price model", null);
+            }
+        }
+        return text.toString();
+    }
+}

@@ -1,0 +1,84 @@
+package worthsaving.valuation;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.stream.IntStream;
+import worthsaving.market.PriceRow;
+import worthsaving.quantity.Seed;
+
+/** Rows ready for fitting, parted into folds; adverts of one car always fall into the same fold. */
+final class TrainingSet {
+
+    final List<CarFacts> cars;
+    final double[] y;
+    final int[] fold;
+    final int folds;
+    final HedonicDesign design;
+    private final LinearSystem[] systems;
+    private final double penalty;
+
+    TrainingSet(List<PriceRow> rows, FitSettings settings, Seed seed) {
+        cars = rows.stream().map(CarFacts::of).toList();
+        y = rows.stream().mapToDouble(r -> Math.log(r.price())).toArray();
+        folds = settings.folds();
+        fold = folds(rows, folds, seed.derive("folds").generator());
+        design = HedonicDesign.over(cars);
+        penalty = settings.penalty();
+        systems = new LinearSystem[folds];
+        for (int k = 0; k < folds; k++) {
+            systems[k] = new LinearSystem(design.width());
+        }
+        HedonicDesign.Row row = design.row();
+        for (int i = 0; i < y.length; i++) {
+            row.fill(cars.get(i));
+            systems[fold[i]].add(row.column, row.value, row.count, y[i]);
+        }
+    }
+
+    private static int[] folds(List<PriceRow> rows, int folds, SplittableRandom random) {
+        Map<String, Integer> ofCar = new HashMap<>();
+        int[] fold = new int[rows.size()];
+        for (int i = 0; i < fold.length; i++) {
+            fold[i] = ofCar.computeIfAbsent(rows.get(i).carIdentity(), c -> random.nextInt(folds));
+        }
+        return fold;
+    }
+
+    int size() {
+        return y.length;
+    }
+
+    /** Rows outside fold {@code out}; all of them for -1. */
+    int[] rowsWithout(int out) {
+        return IntStream.range(0, y.length).filter(i -> fold[i] != out).toArray();
+    }
+
+    int[] rowsOf(int one) {
+        return IntStream.range(0, y.length).filter(i -> fold[i] == one).toArray();
+    }
+
+    Hedonic hedonicWithout(int out, int also) {
+        LinearSystem sum = new LinearSystem(design.width());
+        for (int k = 0; k < folds; k++) {
+            if (k != out && k != also) {
+                sum.addAll(systems[k]);
+            }
+        }
+        return new Hedonic(design, sum.solve(design.penalties(penalty)));
+    }
+
+    Encoder encoderWithout(int out, int also) {
+        List<CarFacts> some = new ArrayList<>();
+        List<Double> prices = new ArrayList<>();
+        for (int i = 0; i < y.length; i++) {
+            if (fold[i] != out && fold[i] != also) {
+                some.add(cars.get(i));
+                prices.add(y[i]);
+            }
+        }
+        return Encoder.fit(some, prices.stream().mapToDouble(p -> p).toArray());
+    }
+}
