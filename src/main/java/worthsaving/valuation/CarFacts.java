@@ -84,6 +84,11 @@ record CarFacts(
         return miles / Math.max(age, 0.5);
     }
 
+    CarFacts withCondition(String word) {
+        return new CarFacts(
+                make, model, year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, damage, day);
+    }
+
     String makeAndModel() {
         return make + "|" + model;
     }

@@ -1,0 +1,27 @@
+package worthsaving.market;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import worthsaving.quantity.Money;
+import worthsaving.vehicle.Vehicle;
+
+/**
+ * A running car of known price that the user has found.
+ *
+ * @param kind whether the price was asked or paid
+ * @param seen day of the price
+ */
+public record Comparable(Vehicle car, Money price, PriceKind kind, LocalDate seen) {
+
+    public Comparable {
+        Objects.requireNonNull(car, "car");
+        Objects.requireNonNull(kind, "kind");
+        Objects.requireNonNull(seen, "seen");
+        if (!(price.amount() > 0)) {
+            throw new IllegalArgumentException("the price of a comparable must be above zero, not " + price);
+        }
+        if (kind != PriceKind.ASKING && kind != PriceKind.SALE) {
+            throw new IllegalArgumentException("a comparable's price is asked or paid, not a " + kind);
+        }
+    }
+}

@@ -1,0 +1,82 @@
+package worthsaving.valuation;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import worthsaving.market.Comparable;
+import worthsaving.market.MarketSettings;
+import worthsaving.market.PriceKind;
+
+/**
+ * How far the user's market lies from the indexed model, learnt from his own comparables. Prior: ln level is
+ * normal about 0 with the spread of the settings. A comparable tells ln price - ln of the indexed middle with the
+ * model's own spread, counted with a weight of likeness. Posterior: normal with precisions added (conjugate
+ * update; Gelman et al. 2013, section 2.5).
+ *
+ * @param shift posterior mean of the ln level
+ * @param spread posterior standard deviation
+ * @param evidence weight of all comparables together, in whole cars
+ */
+record MarketLevel(double shift, double spread, double evidence, int cars) {
+
+    /** Likeness halves for about every 3 years of age and 40,000 miles apart (guess). */
+    private static final double AGE_SCALE = 3.6;
+    private static final double MILE_SCALE = 48_000;
+    private static final double SAME_MAKE = 0.5;
+    private static final double OTHER_MAKE = 0.25;
+
+    static MarketLevel of(PriceModel model, MarketSettings settings, CarFacts car, LocalDate on, double dataDay) {
+        double prior = settings.factor(MarketSettings.LEVEL_SPREAD).value();
+        double precision = prior > 0 ? 1 / (prior * prior) : Double.POSITIVE_INFINITY;
+        double weighted = 0;
+        double evidence = 0;
+        List<Comparable> comparables = settings.comparables();
+        for (Comparable c : comparables) {
+            if (!c.price().currency().equals(model.currency())) {
+                throw new IllegalArgumentException(
+                        "a comparable is priced in " + c.price().currency() + ", the model in " + model.currency());
+            }
+            CarFacts facts = Valuer.asRepaired(CarFacts.of(c.car(), c.seen(), dataDay), model);
+            PriceModel.Prediction predicted = model.predict(facts);
+            double weight = likeness(car, facts);
+            double sigma = Math.hypot(predicted.sigma(), predicted.doubt().spread());
+            double asked = c.kind() == PriceKind.SALE
+                    ? c.price().amount() / (1 - settings.factor(MarketSettings.HAIRCUT).value())
+                    : c.price().amount();
+            double local = settings.factor(MarketSettings.LOCAL).value()
+                    * settings.title(c.car().title()).value();
+            double index = settings.index().factor(model.dataDay(), c.seen());
+            double told = Math.log(asked / (index * local)) - predicted.middle() - predicted.residuals()[50];
+            precision += weight / (sigma * sigma);
+            weighted += weight * told / (sigma * sigma);
+            evidence += weight;
+        }
+        double variance = 1 / precision;
+        return new MarketLevel(weighted * variance, Math.sqrt(variance), evidence, comparables.size());
+    }
+
+    static double likeness(CarFacts a, CarFacts b) {
+        double kind = a.makeAndModel().equals(b.makeAndModel()) ? 1 : a.make().equals(b.make()) ? SAME_MAKE : OTHER_MAKE;
+        return kind * kernel(a.age() - b.age(), AGE_SCALE) * kernel(a.miles() - b.miles(), MILE_SCALE);
+    }
+
+    /** One for a distance of 0 or not known, falling as a normal density. */
+    private static double kernel(double distance, double scale) {
+        double z = distance / scale;
+        return Double.isNaN(z) ? 1 : Math.exp(-z * z);
+    }
+
+    double factor() {
+        return Math.exp(shift);
+    }
+
+    String why() {
+        return cars == 0
+                ? "no comparables of your own entered"
+                : String.format(
+                        Locale.ROOT,
+                        "%d of your own comparables, together worth %.1f cars just like it, move the level by %+.1f %% "
+                                + "(give or take %.1f %%)",
+                        cars, evidence, 100 * Math.expm1(shift), 100 * spread);
+    }
+}

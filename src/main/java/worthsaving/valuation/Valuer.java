@@ -1,0 +1,150 @@
+package worthsaving.valuation;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import worthsaving.market.MarketFactor;
+import worthsaving.market.MarketSettings;
+import worthsaving.vehicle.Vehicle;
+
+/**
+ * Values a car as it will be once repaired: the model's distribution of asking prices, then in this order the
+ * price index, the user's own comparables, title brand, local factor and haircut. Immutable and safe to share.
+ */
+public final class Valuer {
+
+    private static final String GOOD = "good";
+    private static final Set<String> BROKEN = Set.of("salvage", "fair", "poor");
+    private static final double LONG_AFTER = 0.5;
+
+    private final PriceModel model;
+    private final MarketSettings settings;
+    private final double dataDay;
+
+    /** @throws IllegalArgumentException when model and settings are of different markets */
+    public Valuer(PriceModel model, MarketSettings settings) {
+        if (!model.market().equals(settings.index().market())) {
+            throw new IllegalArgumentException("the price model is of market " + model.market()
+                    + ", the market settings of " + settings.index().market());
+        }
+        this.model = model;
+        this.settings = settings;
+        this.dataDay = CarFacts.decimalYear(model.dataDay());
+    }
+
+    public PriceModel model() {
+        return model;
+    }
+
+    public MarketSettings settings() {
+        return settings;
+    }
+
+    /** The same valuer with other market settings. */
+    public Valuer with(MarketSettings others) {
+        return new Valuer(model, others);
+    }
+
+    /**
+     * Forecast of what the car fetches once repaired.
+     *
+     * @param on day of the sale; ages are counted to it
+     */
+    public ValueForecast forecast(Vehicle vehicle, LocalDate on) {
+        return forecast(vehicle, on, true);
+    }
+
+    /** The forecast without contributions, some ten times as fast: for long lists and sliders. */
+    public ValueForecast forecastWithoutReasons(Vehicle vehicle, LocalDate on) {
+        return forecast(vehicle, on, false);
+    }
+
+    private ValueForecast forecast(Vehicle vehicle, LocalDate on, boolean reasons) {
+        CarFacts stated = CarFacts.of(vehicle, on, dataDay);
+        CarFacts car = asRepaired(stated, model);
+        PriceModel.Prediction predicted = model.predict(car);
+        List<ValueForecast.Step> steps = new ArrayList<>();
+        List<String> warnings = new ArrayList<>(predicted.doubt().warnings());
+        steps.add(new ValueForecast.Step("asking price by the model", 1, model.card().name() + ", "
+                + model.card().rows() + " adverts of " + model.card().firstDay() + " to " + model.dataDay()));
+        steps.add(condition(stated, car));
+        double index = settings.index().factor(model.dataDay(), on);
+        steps.add(new ValueForecast.Step("price index", index, settings.index().source().text()));
+        if (CarFacts.decimalYear(on) - CarFacts.decimalYear(settings.index().lastDay()) > LONG_AFTER) {
+            warnings.add("The price index ends at " + settings.index().lastDay()
+                    + "; the market may have moved since. Enter a newer figure or comparables of your own.");
+        }
+        MarketLevel level = MarketLevel.of(model, settings, car, on, dataDay);
+        steps.add(new ValueForecast.Step("your own comparables", level.factor(), level.why()));
+        MarketFactor title = settings.title(vehicle.title());
+        steps.add(step("title: " + vehicle.title().name().toLowerCase(Locale.ROOT).replace('_', ' '), title));
+        MarketFactor local = settings.factor(MarketSettings.LOCAL);
+        steps.add(step("local factor", local));
+        MarketFactor haircut = settings.factor(MarketSettings.HAIRCUT);
+        steps.add(new ValueForecast.Step("from asking to sale price", 1 - haircut.value(), haircut.why()));
+        double factor = steps.stream().mapToDouble(ValueForecast.Step::factor).reduce(1, (a, b) -> a * b);
+        double added = square(predicted.doubt().spread()) + square(level.spread()) + square(logSpread(title))
+                + square(logSpread(local));
+        double[] logs = widened(predicted, added);
+        double[] money = new double[logs.length];
+        for (int i = 0; i < money.length; i++) {
+            money[i] = Math.exp(logs[i]) * factor;
+        }
+        double center = Math.exp(predicted.residuals()[50]) * factor;
+        List<ValueForecast.Contribution> contributions = reasons
+                ? Explanation.of(car, model.typical, model::middle, model.currency(), center)
+                : List.of();
+        return new ValueForecast(new QuantileDistribution(Spread.LEVELS, money), model.currency(), steps, contributions,
+                warnings, model.card().name());
+    }
+
+    /** The car's facts with the condition a repaired car is sold in. */
+    static CarFacts asRepaired(CarFacts car, PriceModel model) {
+        Set<String> known = model.words(WordField.CONDITION);
+        boolean asStated = known.contains(car.condition()) && !car.condition().isEmpty()
+                && !BROKEN.contains(car.condition());
+        if (asStated) {
+            return car;
+        }
+        return car.withCondition(known.contains(GOOD) ? GOOD : "");
+    }
+
+    private ValueForecast.Step condition(CarFacts stated, CarFacts car) {
+        String why = car.condition().isEmpty()
+                ? "the price data of this market state no condition: an average running car is assumed"
+                : car.condition().equals(stated.condition())
+                        ? "as stated; the model counts it"
+                        : "assumed once repaired" + (stated.condition().isEmpty() ? "" : ", instead of the advert's '"
+                                + stated.condition() + "'") + "; the model counts it";
+        return new ValueForecast.Step(
+                "condition: " + (car.condition().isEmpty() ? "average" : car.condition()), 1, why);
+    }
+
+    private static ValueForecast.Step step(String name, MarketFactor factor) {
+        return new ValueForecast.Step(name, factor.value(), factor.why());
+    }
+
+    /** Quantiles of ln price about their median, stretched so that the variance grows by {@code added}. */
+    private static double[] widened(PriceModel.Prediction predicted, double added) {
+        double sigma = predicted.sigma();
+        double stretch = Math.sqrt(1 + added / (sigma * sigma));
+        double[] r = predicted.residuals();
+        double center = r[50];
+        double[] logs = new double[r.length];
+        for (int i = 0; i < r.length; i++) {
+            logs[i] = predicted.middle() + center + stretch * (r[i] - center);
+        }
+        return logs;
+    }
+
+    /** Spread of the logarithm of a factor whose low and high are taken as its 5 % and 95 % points. */
+    private static double logSpread(MarketFactor factor) {
+        return Math.log(factor.range().high() / factor.range().low()) / (2 * 1.6448536269514722);
+    }
+
+    private static double square(double v) {
+        return v * v;
+    }
+}
