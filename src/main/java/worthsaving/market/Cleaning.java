@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Stream;
 import worthsaving.market.QualityReport.FieldSummary;
 import worthsaving.market.QualityReport.RuleCount;
 
@@ -61,7 +62,7 @@ public record Cleaning(PriceTable table, QualityReport report) {
     }
 
     private static List<FieldSummary> summaries(DatasetShape shape, List<PriceRow> rows) {
-        return shape.columns().keySet().stream()
+        return Stream.concat(shape.columns().keySet().stream(), shape.indicators().keySet().stream())
                 .filter(f -> f != Field.DATE)
                 .sorted()
                 .map(f -> f.isNumber() ? numbers(f, rows) : words(f, rows))

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeMap;
 import worthsaving.quantity.Distance;
 
@@ -19,8 +20,10 @@ import worthsaving.quantity.Distance;
  *
  * @param market short name, such as {@code US}
  * @param columns header of the column for each field; columns not named are ignored
+ * @param indicators for a field spread over 0/1 columns, the word that each header stands for
  * @param words for each field of words, how the table's words translate into ours
  * @param fixedDate day of the adverts where the table has no date column, else null
+ * @param fixedYear model year of all cars where the table has no year column, else NaN
  */
 public record DatasetShape(
         String name,
@@ -29,13 +32,18 @@ public record DatasetShape(
         Distance.Unit odometerUnit,
         PriceKind priceKind,
         Map<Field, String> columns,
+        Map<Field, Map<String, String>> indicators,
         Map<Field, Map<String, String>> words,
         LocalDate fixedDate,
+        double fixedYear,
         String source,
         String licence) {
 
+    private static final Set<String> MAPPINGS = Set.of("column", "indicator", "word");
+
     public DatasetShape {
         columns = Map.copyOf(columns);
+        indicators = Map.copyOf(indicators);
         words = Map.copyOf(words);
         if (!columns.containsKey(Field.PRICE)) {
             throw new IllegalArgumentException(name + ": no column is named for the price");
@@ -47,7 +55,8 @@ public record DatasetShape(
 
     /**
      * Reads a mapping. Keys: name, market, currency, odometer-unit (miles or kilometres), price-kind, source,
-     * licence, date, {@code column.FIELD = header}, {@code word.FIELD.THEIRS = ours}.
+     * licence, date, year, {@code column.FIELD = header}, {@code indicator.FIELD.HEADER = word},
+     * {@code word.FIELD.THEIRS = ours}.
      *
      * @param origin named in messages
      * @throws IllegalArgumentException listing every fault of the mapping
@@ -58,9 +67,10 @@ public record DatasetShape(
         List<String> faults = new ArrayList<>();
         Map<Field, String> columns = new EnumMap<>(Field.class);
         Map<Field, Map<String, String>> words = new EnumMap<>(Field.class);
+        Map<Field, Map<String, String>> indicators = new EnumMap<>(Field.class);
         for (String key : text.stringPropertyNames()) {
             String[] parts = key.split("\\.", 3);
-            if (!parts[0].equals("column") && !parts[0].equals("word")) {
+            if (!MAPPINGS.contains(parts[0])) {
                 continue;
             }
             Field field = parts.length > 1 ? Field.ofKey(parts[1]) : null;
@@ -68,6 +78,9 @@ public record DatasetShape(
                 faults.add("'" + key + "' names no known field");
             } else if (parts[0].equals("column")) {
                 columns.put(field, text.getProperty(key).strip());
+            } else if (parts[0].equals("indicator") && parts.length == 3) {
+                indicators.computeIfAbsent(field, f -> new TreeMap<>())
+                        .put(parts[2], text.getProperty(key).strip());
             } else if (parts.length == 3) {
                 words.computeIfAbsent(field, f -> new TreeMap<>())
                         .put(parts[2].toLowerCase(Locale.ROOT).strip(), text.getProperty(key).strip());
@@ -89,8 +102,10 @@ public record DatasetShape(
                     Distance.Unit.valueOf(upper(text, "odometer-unit")),
                     PriceKind.valueOf(upper(text, "price-kind")),
                     columns,
+                    indicators,
                     words,
                     text.containsKey("date") ? LocalDate.parse(text.getProperty("date").strip()) : null,
+                    Double.parseDouble(text.getProperty("year", "NaN")),
                     text.getProperty("source"),
                     text.getProperty("licence"));
         } catch (RuntimeException e) {
@@ -105,7 +120,8 @@ public record DatasetShape(
     /** The same reading of another table whose columns are named otherwise. */
     DatasetShape withColumns(Map<Field, String> other) {
         return new DatasetShape(
-                name, market, currency, odometerUnit, priceKind, other, words, fixedDate, source, licence);
+                name, market, currency, odometerUnit, priceKind, other, indicators, words, fixedDate, fixedYear, source,
+                licence);
     }
 
     String translate(Field field, String word) {

@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -78,7 +79,12 @@ public final class PriceTableReader {
 
     private void checkHeader(List<String> header) {
         List<String> missing = new ArrayList<>();
-        shape.columns().values().stream().sorted().filter(c -> !header.contains(c)).forEach(missing::add);
+        Stream.concat(
+                        shape.columns().values().stream(),
+                        shape.indicators().values().stream().flatMap(m -> m.keySet().stream()))
+                .sorted()
+                .filter(c -> !header.contains(c))
+                .forEach(missing::add);
         if (!missing.isEmpty()) {
             throw new IllegalArgumentException(shape.name() + ": the header has no column " + missing
                     + "; it has " + header + ". Mend the mapping or the header.");
@@ -111,6 +117,7 @@ public final class PriceTableReader {
                 words.put(field, interned.computeIfAbsent(shape.translate(field, text), w -> w));
             }
         }
+        shape.indicators().forEach((field, byHeader) -> words.put(field, indicated(csv, byHeader)));
         double price = numbers.get(Field.PRICE);
         if (Double.isNaN(price) || price == 0) {
             return bad(line, shape.columns().get(Field.PRICE), "" + price, "is no price; a row needs one above zero");
@@ -121,7 +128,7 @@ public final class PriceTableReader {
                 price,
                 words.getOrDefault(Field.MAKE, ""),
                 words.getOrDefault(Field.MODEL, ""),
-                numbers.getOrDefault(Field.YEAR, Double.NaN),
+                numbers.getOrDefault(Field.YEAR, shape.fixedYear()),
                 Double.isNaN(distance) ? distance : new Distance(distance, shape.odometerUnit()).miles(),
                 words.getOrDefault(Field.CONDITION, ""),
                 numbers.getOrDefault(Field.CYLINDERS, Double.NaN),
@@ -134,6 +141,15 @@ public final class PriceTableReader {
                 words.getOrDefault(Field.TITLE, ""),
                 numbers.getOrDefault(Field.UNREPAIRED_DAMAGE, Double.NaN),
                 date);
+    }
+
+    /** The word of the first column that holds a 1. */
+    private static String indicated(CSVRecord csv, Map<String, String> byHeader) {
+        return byHeader.entrySet().stream()
+                .filter(e -> csv.isSet(e.getKey()) && csv.get(e.getKey()).equals("1"))
+                .map(Map.Entry::getValue)
+                .findFirst()
+                .orElse("");
     }
 
     private PriceRow bad(long line, String column, String value, String reason) {

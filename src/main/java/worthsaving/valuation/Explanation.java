@@ -81,7 +81,7 @@ final class Explanation {
         }
     }
 
-    private static String engine(CarFacts car) {
+    static String engine(CarFacts car) {
         String litres = number(car.litres(), "%.1f litres");
         String cylinders = number(car.cylinders(), "%.0f cylinders");
         String power = number(car.power(), "%.0f hp");

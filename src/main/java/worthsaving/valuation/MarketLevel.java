@@ -46,7 +46,7 @@ record MarketLevel(double shift, double spread, double evidence, int cars) {
             double local = settings.factor(MarketSettings.LOCAL).value()
                     * settings.title(c.car().title()).value();
             double index = settings.index().factor(model.dataDay(), c.seen());
-            double told = Math.log(asked / (index * local)) - predicted.middle() - predicted.residuals()[50];
+            double told = Math.log(asked / (index * local)) - predicted.median();
             precision += weight / (sigma * sigma);
             weighted += weight * told / (sigma * sigma);
             evidence += weight;

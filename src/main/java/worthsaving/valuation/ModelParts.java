@@ -38,6 +38,7 @@ final class ModelParts {
                 spread(need(root, "spread")),
                 new Guard(guard[0], guard[1], guard[2], guard[3], guard[4]),
                 typical(need(root, "typical")),
+                usual(need(root, "usual")),
                 CardJson.read(need(root, "card")));
     }
 
@@ -61,6 +62,20 @@ final class ModelParts {
         return new CarFacts(
                 w.get(0), w.get(1), n[0], n[1], n[2], w.get(2), n[3], n[4], n[5], w.get(3), w.get(4), w.get(5), w.get(6),
                 n[6], n[7]);
+    }
+
+    private static UsualFacts usual(JsonNode node) {
+        SortedMap<String, UsualFacts.Usual> usual = new TreeMap<>();
+        node.properties().forEach(entry -> {
+            JsonNode list = entry.getValue();
+            double[] n = numbers(list.path(3), 3);
+            usual.put(entry.getKey(), new UsualFacts.Usual(
+                    list.path(0).asText(), list.path(1).asText(), list.path(2).asText(), n[0], n[1], n[2]));
+        });
+        if (!usual.containsKey("")) {
+            throw new IllegalArgumentException("the usual facts of all cars are missing");
+        }
+        return new UsualFacts(usual);
     }
 
     private static SortedMap<String, Encoder.Level> levels(JsonNode node) {

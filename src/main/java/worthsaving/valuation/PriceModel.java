@@ -7,6 +7,8 @@ import java.time.LocalDate;
 import java.util.Currency;
 import java.util.Set;
 import java.util.TreeSet;
+import worthsaving.market.PriceRow;
+import worthsaving.quantity.Distribution;
 
 /**
  * A fitted price model of one market: the distribution of ln asking price given a car's facts. Immutable;
@@ -18,13 +20,16 @@ public final class PriceModel {
     final Spread spread;
     final Guard guard;
     final CarFacts typical;
+    final UsualFacts usual;
     private final ModelCard card;
 
-    PriceModel(PointModel point, Spread spread, Guard guard, CarFacts typical, ModelCard card) {
+    PriceModel(
+            PointModel point, Spread spread, Guard guard, CarFacts typical, UsualFacts usual, ModelCard card) {
         this.point = point;
         this.spread = spread;
         this.guard = guard;
         this.typical = typical;
+        this.usual = usual;
         this.card = card;
     }
 
@@ -88,6 +93,16 @@ public final class PriceModel {
         return new TreeSet<>(point.encoder().words().get(field.ordinal()).keySet());
     }
 
+    /**
+     * Distribution of the asking price of a car of the data's own market and time, taken as its row states it;
+     * for measuring the model and for estimating factors the model does not hold.
+     */
+    public Distribution askingPrice(PriceRow row) {
+        Prediction predicted = predict(CarFacts.of(row));
+        double spread = predicted.doubt().spread();
+        return predicted.inMoney(1, spread * spread);
+    }
+
     /** ln of the median asking price on the market of the data. */
     double middle(CarFacts car) {
         return point.blend(point.candidates(car, new float[Encoder.WIDTH]));
@@ -102,9 +117,32 @@ public final class PriceModel {
      */
     record Prediction(double middle, double[] residuals, Guard.Doubt doubt) {
 
+        private static final int MEDIAN = 50;
+        private static final double NORMAL_90 = 1.2815515655446004;
+
         /** Standard deviation of a normal with the same 80 % interval. */
         double sigma() {
-            return (residuals[Spread.LEVELS.length - 11] - residuals[10]) / (2 * 1.2815515655446004);
+            return (residuals[Spread.LEVELS.length - 11] - residuals[10]) / (2 * NORMAL_90);
+        }
+
+        /** ln of the median. */
+        double median() {
+            return middle + residuals[MEDIAN];
+        }
+
+        /**
+         * Distribution in money, stretched about its median so that the variance of ln price grows.
+         *
+         * @param factor applied to every price
+         * @param added to the variance of ln price
+         */
+        Distribution inMoney(double factor, double added) {
+            double stretch = Math.sqrt(1 + added / (sigma() * sigma()));
+            double[] money = new double[residuals.length];
+            for (int i = 0; i < money.length; i++) {
+                money[i] = factor * Math.exp(median() + stretch * (residuals[i] - residuals[MEDIAN]));
+            }
+            return new QuantileDistribution(Spread.LEVELS, money);
         }
     }
 

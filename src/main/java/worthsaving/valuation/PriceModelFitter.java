@@ -83,7 +83,8 @@ public final class PriceModelFitter {
                     whole.hedonic().effectSpread("model "),
                     FEW_ROWS);
             progress.at("done", 1);
-            return new PriceModel(whole.withWeights(cross.weights()), spread, guard, typical, card);
+            return new PriceModel(
+                    whole.withWeights(cross.weights()), spread, guard, typical, UsualFacts.of(set.cars), card);
         } finally {
             pool.shutdownNow();
         }

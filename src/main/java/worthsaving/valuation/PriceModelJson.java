@@ -51,6 +51,7 @@ final class PriceModelJson {
             numbers("guard", new double[] {guard.oldest(), guard.farthest(), guard.makeSpread(), guard.modelSpread(),
                 guard.fewRows()}, out);
             writeTypical(model.typical, out);
+            writeUsual(model.usual, out);
             out.writeEndObject();
         }
         String body = text.toString();
@@ -119,6 +120,20 @@ final class PriceModelJson {
         out.writeEndArray();
         numbers("numbers", new double[] {car.year(), car.age(), car.miles(), car.cylinders(), car.litres(), car.power(),
             car.damage(), car.day()}, out);
+        out.writeEndObject();
+    }
+
+    private static void writeUsual(UsualFacts usual, JsonGenerator out) throws IOException {
+        out.writeObjectFieldStart("usual");
+        for (Map.Entry<String, UsualFacts.Usual> entry : usual.byName().entrySet()) {
+            UsualFacts.Usual u = entry.getValue();
+            out.writeArrayFieldStart(entry.getKey());
+            out.writeString(u.fuel());
+            out.writeString(u.gearbox());
+            out.writeString(u.body());
+            numbers(new double[] {u.cylinders(), u.litres(), u.power()}, out);
+            out.writeEndArray();
+        }
         out.writeEndObject();
     }
 

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import worthsaving.market.MarketFactor;
 import worthsaving.market.MarketSettings;
@@ -70,6 +71,7 @@ public final class Valuer {
         steps.add(new ValueForecast.Step("asking price by the model", 1, model.card().name() + ", "
                 + model.card().rows() + " adverts of " + model.card().firstDay() + " to " + model.dataDay()));
         steps.add(condition(stated, car));
+        filledIn(stated, car).ifPresent(steps::add);
         double index = settings.index().factor(model.dataDay(), on);
         steps.add(new ValueForecast.Step("price index", index, settings.index().source().text()));
         if (CarFacts.decimalYear(on) - CarFacts.decimalYear(settings.index().lastDay()) > LONG_AFTER) {
@@ -87,28 +89,24 @@ public final class Valuer {
         double factor = steps.stream().mapToDouble(ValueForecast.Step::factor).reduce(1, (a, b) -> a * b);
         double added = square(predicted.doubt().spread()) + square(level.spread()) + square(logSpread(title))
                 + square(logSpread(local));
-        double[] logs = widened(predicted, added);
-        double[] money = new double[logs.length];
-        for (int i = 0; i < money.length; i++) {
-            money[i] = Math.exp(logs[i]) * factor;
-        }
-        double center = Math.exp(predicted.residuals()[50]) * factor;
+        double scale = Math.exp(predicted.median() - predicted.middle()) * factor;
         List<ValueForecast.Contribution> contributions = reasons
-                ? Explanation.of(car, model.typical, model::middle, model.currency(), center)
+                ? Explanation.of(car, model.typical, model::middle, model.currency(), scale)
                 : List.of();
-        return new ValueForecast(new QuantileDistribution(Spread.LEVELS, money), model.currency(), steps, contributions,
-                warnings, model.card().name());
+        return new ValueForecast(
+                predicted.inMoney(factor, added), model.currency(), steps, contributions, warnings, model.card().name());
     }
 
-    /** The car's facts with the condition a repaired car is sold in. */
+    /** The car's facts with gaps filled by what is usual, and the condition a repaired car is sold in. */
     static CarFacts asRepaired(CarFacts car, PriceModel model) {
         Set<String> known = model.words(WordField.CONDITION);
         boolean asStated = known.contains(car.condition()) && !car.condition().isEmpty()
                 && !BROKEN.contains(car.condition());
+        CarFacts filled = model.usual.fill(car);
         if (asStated) {
-            return car;
+            return filled;
         }
-        return car.withCondition(known.contains(GOOD) ? GOOD : "");
+        return filled.withCondition(known.contains(GOOD) ? GOOD : "");
     }
 
     private ValueForecast.Step condition(CarFacts stated, CarFacts car) {
@@ -122,21 +120,28 @@ public final class Valuer {
                 "condition: " + (car.condition().isEmpty() ? "average" : car.condition()), 1, why);
     }
 
-    private static ValueForecast.Step step(String name, MarketFactor factor) {
-        return new ValueForecast.Step(name, factor.value(), factor.why());
+    private static Optional<ValueForecast.Step> filledIn(CarFacts stated, CarFacts car) {
+        List<String> filled = new ArrayList<>();
+        if (stated.fuel().isEmpty() && !car.fuel().isEmpty()) {
+            filled.add("fuel " + car.fuel());
+        }
+        if (stated.gearbox().isEmpty() && !car.gearbox().isEmpty()) {
+            filled.add("gearbox " + car.gearbox());
+        }
+        if (stated.body().isEmpty() && !car.body().isEmpty()) {
+            filled.add("body " + car.body());
+        }
+        if (!Explanation.engine(stated).equals(Explanation.engine(car))) {
+            filled.add("engine " + Explanation.engine(car));
+        }
+        return filled.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new ValueForecast.Step(
+                        "not stated", 1, "taken as usual for such cars: " + String.join(", ", filled)));
     }
 
-    /** Quantiles of ln price about their median, stretched so that the variance grows by {@code added}. */
-    private static double[] widened(PriceModel.Prediction predicted, double added) {
-        double sigma = predicted.sigma();
-        double stretch = Math.sqrt(1 + added / (sigma * sigma));
-        double[] r = predicted.residuals();
-        double center = r[50];
-        double[] logs = new double[r.length];
-        for (int i = 0; i < r.length; i++) {
-            logs[i] = predicted.middle() + center + stretch * (r[i] - center);
-        }
-        return logs;
+    private static ValueForecast.Step step(String name, MarketFactor factor) {
+        return new ValueForecast.Step(name, factor.value(), factor.why());
     }
 
     /** Spread of the logarithm of a factor whose low and high are taken as its 5 % and 95 % points. */
