@@ -3,5 +3,9 @@ package worthsaving.catalog;
 import worthsaving.quantity.MoneyRange;
 import worthsaving.quantity.Source;
 
-/** A special tool with its price; bought once, used on many cars. */
-public record Tool(String id, String name, MoneyRange price, Source source) {}
+/**
+ * A special tool with its price; bought once, used on many cars.
+ *
+ * @param atHand whether the workshop has it already
+ */
+public record Tool(String id, String name, MoneyRange price, boolean atHand, Source source) {}

@@ -6,11 +6,11 @@ import java.util.List;
 final class ToolRows {
 
     static final String FILE = "tools.csv";
-    static final List<String> COLUMNS = List.of("id", "name", "low", "mode", "high", "label", "source");
+    static final List<String> COLUMNS = List.of("id", "name", "low", "mode", "high", "at_hand", "label", "source");
 
     private ToolRows() {}
 
     static Tool read(Row row) {
-        return new Tool(row.text("id"), row.required("name"), row.money(""), row.source());
+        return new Tool(row.text("id"), row.required("name"), row.money(""), row.yes("at_hand"), row.source());
     }
 }

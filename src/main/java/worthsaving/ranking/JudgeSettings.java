@@ -1,7 +1,9 @@
 package worthsaving.ranking;
 
 import java.util.Objects;
+import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.Tool;
 import worthsaving.deal.BuyerRule;
 import worthsaving.deal.DealCase;
 import worthsaving.deal.DealTerms;
@@ -41,11 +43,12 @@ public record JudgeSettings(
         Objects.requireNonNull(patterns, "patterns");
     }
 
-    /** Own hands at the catalogue's hourly worth, and the catalogue's usual money lines. */
+    /** Own hands at the catalogue's hourly worth, with the tools it says are at hand, and the catalogue's usual money lines. */
     public static JudgeSettings usual(Catalogue catalogue, Seed seed) {
         DealTerms terms = DealTerms.from(catalogue.moneyLines(), Money.USD);
         Money target = new Money(catalogue.moneyById().get("profit_target").figure().mode(), Money.USD);
-        Workshop workshop = Workshop.ownHands(terms.money(Term.OWN_HOURLY));
+        Workshop workshop = Workshop.ownHands(terms.money(Term.OWN_HOURLY))
+                .withTools(catalogue.tools().stream().filter(Tool::atHand).map(Tool::id).collect(Collectors.toSet()));
         return new JudgeSettings(
                 workshop,
                 terms,

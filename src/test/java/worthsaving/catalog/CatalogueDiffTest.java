@@ -30,7 +30,7 @@ class CatalogueDiffTest {
                 .with("findings.csv", "P0520 P0524", "P0524")
                 .with("access.csv", "PAN:0.5", "PAN:0.6")
                 .with("remedies.csv", "0.7,0.2,no", "0.7,0.2,yes")
-                .with("tools.csv", "30,40,60,guess", "30,40,60,user")
+                .with("tools.csv", "30,40,60,no,guess", "30,40,60,no,user")
                 .with("money.csv", "MONEY", "PERCENT")
                 .read()
                 .orElseThrow();

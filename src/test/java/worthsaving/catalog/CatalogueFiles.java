@@ -45,7 +45,7 @@ final class CatalogueFiles {
                 "TRAY,Tray off,,0.3,0.4,0.6,PAN:0.5,",
                 "PAN,Pan off,TRAY,1,1.5,2.5,,a remark");
         put("remedies.csv", RemedyRows.COLUMNS, "SHELLS,Shells,BEARING,USED,60,150,250,2,3,5,PAN,GAUGE,0.7,0.2,no,");
-        put("tools.csv", ToolRows.COLUMNS, "GAUGE,Gauge,30,40,60");
+        put("tools.csv", ToolRows.COLUMNS, "GAUGE,Gauge,30,40,60,no");
         put("money.csv", MoneyRows.COLUMNS, "tow_hook_up,buy,Tow,75,110,150,MONEY,");
     }
 

@@ -112,7 +112,7 @@ class CatalogueReaderTest {
         "damage.csv|0.2,,,|0.2,,0.1,0.3|4|hazard|name the hazard",
         "damage.csv|0.2,,,|0.2,RAIN,0.1,0.3|4|hazard|allowed: LOW_OIL_PRESSURE",
         "damage.csv|FLOOD,BEARING|PUMP,BEARING|4|effect|stand in an earlier line",
-        "tools.csv|Gauge|Gauge, large|3||this line has 8 cells, the header 7",
+        "tools.csv|Gauge|Gauge, large|3||this line has 9 cells, the header 8",
         "tools.csv|id,name|id,nam|2|name|the header lacks name",
         "tools.csv|id,name|id,low|1||the header cannot be read",
         "tools.csv|# format 1, edition test|# my tools|1||must name the file format",

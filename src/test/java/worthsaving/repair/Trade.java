@@ -48,7 +48,7 @@ final class Trade {
     }
 
     Trade tool(String id, double price) {
-        tools.add(new Tool(id, id, usd(price), INVENTED));
+        tools.add(new Tool(id, id, usd(price), false, INVENTED));
         return this;
     }
 
