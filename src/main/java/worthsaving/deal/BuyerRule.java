@@ -15,6 +15,8 @@ import worthsaving.quantity.Probability;
  * @param leastPerHour least expected profit per own hour, own hours counted at nothing
  * @param ways ways out the buyer is ready to take; not buying is always one
  * @param hardStopAbove an item that must never be bought stops the deal when it is likelier than this
+ * @param reviewAbove likelier than this, such an item, or one that wants a second look, is looked at before
+ *     paying
  * @param openingShare the opening offer as a share of the most to pay or of the ask, whichever is less;
  *     common practice, no source
  */
@@ -24,6 +26,7 @@ public record BuyerRule(
         OptionalDouble leastPerHour,
         Set<WayOut> ways,
         Probability hardStopAbove,
+        Probability reviewAbove,
         double openingShare) {
 
     public BuyerRule {
@@ -31,6 +34,7 @@ public record BuyerRule(
         Objects.requireNonNull(mostChanceOfLoss, "mostChanceOfLoss");
         Objects.requireNonNull(leastPerHour, "leastPerHour");
         Objects.requireNonNull(hardStopAbove, "hardStopAbove");
+        Objects.requireNonNull(reviewAbove, "reviewAbove");
         ways = Set.copyOf(ways);
         if (!(openingShare > 0 && openingShare <= 1)) {
             throw new IllegalArgumentException("the opening offer must be a share in 0 to 1, not " + openingShare);
@@ -40,15 +44,16 @@ public record BuyerRule(
     /** A target profit and a limit on the chance of loss; every way out is open. */
     public static BuyerRule of(Money targetProfit, double mostChanceOfLoss) {
         return new BuyerRule(targetProfit, Probability.of(mostChanceOfLoss), OptionalDouble.empty(),
-                EnumSet.allOf(WayOut.class), Probability.of(0.10), 0.825);
+                EnumSet.allOf(WayOut.class), Probability.of(0.50), Probability.of(0.20), 0.825);
     }
 
     public BuyerRule withLeastPerHour(double perHour) {
         return new BuyerRule(targetProfit, mostChanceOfLoss, OptionalDouble.of(perHour), ways, hardStopAbove,
-                openingShare);
+                reviewAbove, openingShare);
     }
 
     public BuyerRule withWays(Set<WayOut> others) {
-        return new BuyerRule(targetProfit, mostChanceOfLoss, leastPerHour, others, hardStopAbove, openingShare);
+        return new BuyerRule(targetProfit, mostChanceOfLoss, leastPerHour, others, hardStopAbove, reviewAbove,
+                openingShare);
     }
 }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.Flag;
 import worthsaving.quantity.Money;
+import worthsaving.quantity.Probability;
 import worthsaving.vehicle.TitleBrand;
 
 /**
@@ -128,7 +129,7 @@ final class VerdictWriter {
         } else if (deal.title() == TitleBrand.LIEN) {
             stops.add("somebody else holds a lien on the car; have it released first.");
         }
-        flagged(Flag.HARD_STOP).forEach(e -> stops.add(
+        flagged(Flag.HARD_STOP, rule.hardStopAbove()).forEach(e -> stops.add(
                 e.name() + " is " + percent(e.probability()) + " likely and is never worth buying."));
         return stops;
     }
@@ -138,14 +139,16 @@ final class VerdictWriter {
         if (deal.title() == TitleBrand.UNKNOWN) {
             reviews.add("nothing is known of the title, and unknown is not clean.");
         }
-        flagged(Flag.REVIEW).forEach(e -> reviews.add(
+        flagged(Flag.HARD_STOP, rule.reviewAbove()).forEach(e -> reviews.add(
+                e.name() + " is " + percent(e.probability()) + " likely and would rule the car out."));
+        flagged(Flag.REVIEW, rule.reviewAbove()).forEach(e -> reviews.add(
                 e.name() + " is " + percent(e.probability()) + " likely and wants your own look and your yes."));
         return reviews;
     }
 
-    private List<ItemEffect> flagged(Flag flag) {
+    private List<ItemEffect> flagged(Flag flag, Probability above) {
         return effects.stream()
-                .filter(e -> e.probability() > rule.hardStopAbove().value())
+                .filter(e -> e.probability() > above.value())
                 .filter(e -> {
                     FailureItem item = deal.items().get(e.item());
                     return item != null && item.flags().contains(flag);
