@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.Objects;
 import worthsaving.catalog.FailureItem;
 import worthsaving.diagnosis.FailurePatterns;
+import worthsaving.quantity.Money;
 import worthsaving.quantity.Seed;
 import worthsaving.valuation.ValueForecast;
 import worthsaving.vehicle.TitleBrand;
@@ -17,6 +18,9 @@ import worthsaving.vehicle.TitleBrand;
  * @param value what it fetches once it runs
  * @param towMiles miles the tow truck carries it
  * @param items failure items by id, for their names and flags
+ * @param usualFaults what it costs to mend the faults that running cars of its age and mileage have on
+ *     average. The value is that of such a car, faults and all, so mending everything makes this one better
+ *     than the value says; {@link Term#USUAL_FAULTS_SHARE} of it comes back in the sale
  * @param method how the outcome is computed
  */
 public record DealCase(
@@ -27,6 +31,7 @@ public record DealCase(
         double towMiles,
         TitleBrand title,
         Map<String, FailureItem> items,
+        Money usualFaults,
         Method method) {
 
     /**
@@ -63,6 +68,7 @@ public record DealCase(
         Objects.requireNonNull(labour, "labour");
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(title, "title");
+        Objects.requireNonNull(usualFaults, "usualFaults");
         Objects.requireNonNull(method, "method");
         items = Map.copyOf(items);
         if (!(towMiles >= 0) || Double.isInfinite(towMiles)) {
@@ -70,7 +76,20 @@ public record DealCase(
         }
     }
 
+    /** A car whose value is that of one without any fault. */
+    public DealCase(
+            FailurePatterns patterns,
+            Repairs repairs,
+            Labour labour,
+            ValueForecast value,
+            double towMiles,
+            TitleBrand title,
+            Map<String, FailureItem> items,
+            Method method) {
+        this(patterns, repairs, labour, value, towMiles, title, items, Money.zero(value.currency()), method);
+    }
+
     public DealCase withMethod(Method other) {
-        return new DealCase(patterns, repairs, labour, value, towMiles, title, items, other);
+        return new DealCase(patterns, repairs, labour, value, towMiles, title, items, usualFaults, other);
     }
 }

@@ -63,7 +63,8 @@ final class Flows {
         Flow flow = Flow.ofSize(atoms);
         for (int i = 0; i < atoms; i++) {
             double share = at(Term.ASIS_SHARE, i) * (opened ? at(Term.OPENED_UP_SHARE, i) : 1);
-            double sale = value[i] * (1 - at(Term.HAGGLE, i)) * share - at(Term.LISTING_FEE, i);
+            double running = value[i] + at(Term.USUAL_FAULTS_SHARE, i) * deal.usualFaults().amount();
+            double sale = running * (1 - at(Term.HAGGLE, i)) * share - at(Term.LISTING_FEE, i);
             leave(flow, i, sale, 0, at(Term.DAYS_TO_SELL, i), opened);
         }
         return flow;

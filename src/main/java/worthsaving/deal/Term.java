@@ -36,6 +36,8 @@ public enum Term {
     COMEBACK_RESERVE(Unit.PERCENT, 1, 2, 5, "goodwill reserve after the sale"),
     /** Share of a job that fails again which the seller bears. */
     REPEAT_BORNE(Unit.PERCENT, 100, 100, 100, "share of a repeated job that you bear"),
+    /** See {@link DealCase#usualFaults()}. */
+    USUAL_FAULTS_SHARE(Unit.PERCENT, 50, 75, 100, "sale value gained by mending what running cars of its age lack"),
     REBUILT_INSPECTION(Unit.MONEY, 60, 200, 500, "rebuilt-title inspection and papers"),
     /** Off unless the user turns it on. */
     INCOME_TAX(Unit.PERCENT, 0, 0, 0, "income tax on the profit"),

@@ -3,6 +3,7 @@ package worthsaving.ranking;
 import java.util.List;
 import java.util.Optional;
 import worthsaving.deal.Assessment;
+import worthsaving.deal.Verdict;
 import worthsaving.diagnosis.Diagnosis;
 import worthsaving.inspection.CheckValue;
 import worthsaving.repair.RepairPlan;
@@ -12,6 +13,7 @@ import worthsaving.vehicle.Listing;
 /**
  * One listing judged.
  *
+ * @param verdict the deal's verdict, behind a check where one may well turn it
  * @param likelyPlan plan for the items more likely failed than not; empty when nothing allowed mends them
  * @param checks the checks not yet made, best net value first
  * @param assumptions what was assumed because the listing does not say, in words
@@ -21,6 +23,7 @@ public record Appraisal(
         ValueForecast value,
         Diagnosis diagnosis,
         Assessment assessment,
+        Verdict verdict,
         Optional<RepairPlan> likelyPlan,
         List<CheckValue> checks,
         List<String> assumptions) {

@@ -14,11 +14,13 @@ import worthsaving.deal.Assessment;
 import worthsaving.deal.DealCase;
 import worthsaving.deal.DealEngine;
 import worthsaving.deal.Labour;
+import worthsaving.deal.Verdict;
 import worthsaving.diagnosis.Belief;
 import worthsaving.diagnosis.Diagnosis;
 import worthsaving.diagnosis.FailureNetwork;
 import worthsaving.diagnosis.Outcome;
 import worthsaving.diagnosis.Witnesses;
+import worthsaving.inspection.CheckValue;
 import worthsaving.inspection.NextChecks;
 import worthsaving.quantity.Money;
 import worthsaving.repair.RepairPlan;
@@ -33,11 +35,15 @@ import worthsaving.vehicle.Listing;
  */
 public final class Judge {
 
+    /** A result rarer than this does not hold up a decision; common practice, no source. */
+    private static final double OFTEN_ENOUGH = 0.1;
+
     private final Catalogue catalogue;
     private final ValueSource values;
     private final JudgeSettings settings;
     private final Witnesses witnesses;
     private final NextChecks checks;
+    private final UsualFaults usualFaults;
     private final RepairPlanner planner;
     private final Map<String, FailureItem> items;
 
@@ -49,6 +55,7 @@ public final class Judge {
         this.checks = new NextChecks(catalogue, settings.checks());
         this.planner = new RepairPlanner(catalogue, settings.workshop());
         this.items = catalogue.itemsById();
+        this.usualFaults = new UsualFaults(catalogue, planner, settings.patterns());
     }
 
     public JudgeSettings settings() {
@@ -96,11 +103,24 @@ public final class Judge {
                 listing.towMiles().orElse(settings.towMilesAssumed()),
                 listing.vehicle().title(),
                 items,
+                usualFaults.of(diagnosis.network()),
                 settings.method());
         Assessment assessment =
                 DealEngine.assess(deal, settings.terms(), settings.rule(), listing.ask().get());
-        return new Appraisal(listing, value, diagnosis, assessment, likelyPlan(diagnosis),
-                checks.rank(diagnosis, assessment), assumptions(listing, diagnosis));
+        List<CheckValue> ranked = checks.rank(diagnosis, assessment);
+        return new Appraisal(listing, value, diagnosis, assessment, verdict(assessment, ranked), likelyPlan(diagnosis),
+                ranked, assumptions(listing, diagnosis));
+    }
+
+    /** A check that may well turn the decision, and is worth its cost, comes before the decision. */
+    private static Verdict verdict(Assessment assessment, List<CheckValue> ranked) {
+        return ranked.stream()
+                .limit(1)
+                .filter(c -> c.decides() && c.net().amount() > 0)
+                .filter(c -> Math.min(c.chancePresent().value(), 1 - c.chancePresent().value()) >= OFTEN_ENOUGH)
+                .findFirst()
+                .map(c -> assessment.verdict().afterCheck("Look before deciding: " + c.finding().name() + "?"))
+                .orElse(assessment.verdict());
     }
 
     private Labour labour() {

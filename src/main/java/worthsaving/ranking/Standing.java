@@ -61,7 +61,7 @@ public record Standing(
         WayResult best = a.bestWay();
         return new Standing(
                 appraisal.listing(),
-                a.verdict(),
+                appraisal.verdict(),
                 a.mostToPay(),
                 best.way(),
                 appraisal.value().mean(),

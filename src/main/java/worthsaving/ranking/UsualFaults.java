@@ -1,0 +1,77 @@
+package worthsaving.ranking;
+
+import java.util.BitSet;
+import java.util.LinkedHashSet;
+import java.util.Optional;
+import java.util.Set;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.FindingKind;
+import worthsaving.diagnosis.Evidence;
+import worthsaving.diagnosis.FailureNetwork;
+import worthsaving.diagnosis.FailurePatterns;
+import worthsaving.diagnosis.Likelihood;
+import worthsaving.diagnosis.Outcome;
+import worthsaving.diagnosis.PatternSettings;
+import worthsaving.quantity.Money;
+import worthsaving.repair.RepairPlan;
+import worthsaving.repair.RepairPlanner;
+
+/**
+ * What it would cost to mend the faults that a running car of the same kind, age and mileage has on average.
+ * Price data are of such cars: whoever mends everything sells something better than the data's average car.
+ */
+final class UsualFaults {
+
+    private static final int POINTS = 256;
+
+    private final Catalogue catalogue;
+    private final RepairPlanner planner;
+    private final PatternSettings patterns;
+
+    UsualFaults(Catalogue catalogue, RepairPlanner planner, PatternSettings patterns) {
+        this.catalogue = catalogue;
+        this.planner = planner;
+        this.patterns = new PatternSettings(0, patterns.mass(), POINTS, patterns.seed());
+    }
+
+    /** Parts, consumables and hours; tools stay with the workshop. */
+    Money of(FailureNetwork network) {
+        Money zero = Money.zero(planner.plan(Set.of()).meanCost().currency());
+        if (!(network.attempt(asSoldRunning()) instanceof Outcome.Explained running)) {
+            return zero;
+        }
+        FailurePatterns faults = running.diagnosis().patterns(patterns);
+        double sum = 0;
+        double weight = 0;
+        for (int i = 0; i < faults.patterns().size(); i++) {
+            Optional<RepairPlan> plan = planner.find(names(faults, faults.patterns().get(i))).found();
+            if (plan.isPresent()) {
+                sum += faults.weights()[i] * withoutTools(plan.get());
+                weight += faults.weights()[i];
+            }
+        }
+        return weight > 0 ? new Money(sum / weight, zero.currency()) : zero;
+    }
+
+    /** Sold as running: none of the findings that an advert would name. */
+    private Evidence asSoldRunning() {
+        Evidence evidence = Evidence.NONE;
+        for (FindingKind finding : catalogue.findings()) {
+            if (finding.stage() == FindingKind.Stage.ADVERT) {
+                evidence = evidence.withFinding(finding.id(), Likelihood.FALSE);
+            }
+        }
+        return evidence;
+    }
+
+    private static double withoutTools(RepairPlan plan) {
+        double tools = plan.toolsToBuy().stream().mapToDouble(t -> t.price().mean().amount()).sum();
+        return plan.meanCost().amount() - tools;
+    }
+
+    private static Set<String> names(FailurePatterns faults, BitSet pattern) {
+        Set<String> names = new LinkedHashSet<>();
+        pattern.stream().forEach(i -> names.add(faults.items().get(i)));
+        return names;
+    }
+}
