@@ -84,6 +84,13 @@ record CarFacts(
         return miles / Math.max(age, 0.5);
     }
 
+    /** The same car without damage and in the condition that the model takes as sound. */
+    CarFacts sound(PriceModel model) {
+        String word = model.words(WordField.CONDITION).contains("good") ? "good" : condition;
+        return new CarFacts(
+                make, model(), year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, 0, day);
+    }
+
     CarFacts withCondition(String word) {
         return new CarFacts(
                 make, model, year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, damage, day);

@@ -49,7 +49,7 @@ final class CardWriter {
                 encoder.models().size(),
                 cleaning,
                 candidates(set, cross),
-                bands(set, cross, reaches.subList(1, reaches.size()), spread),
+                bands(set, cross, reaches.subList(1, reaches.size()), spread.edges()),
                 seed.value(),
                 limits(shape, encoder));
     }
@@ -78,9 +78,17 @@ final class CardWriter {
                 weight);
     }
 
+    /** Coverage with ranks calibrated on the other folds, so that no price calibrates its own interval. */
     private static List<ModelCard.Band> bands(
-            TrainingSet set, CrossValidation cross, List<Spread> reaches, Spread spread) {
-        int count = spread.ranks().length;
+            TrainingSet set, CrossValidation cross, List<Spread> reaches, double[] edges) {
+        double[] scores = cross.scores(reaches);
+        List<Spread> unseen = new ArrayList<>();
+        for (int k = 0; k < set.folds; k++) {
+            int[] others = set.rowsWithout(k);
+            unseen.add(SpreadFitter.calibrate(
+                    reaches.get(k), pick(cross.middle(), others), pick(scores, others), edges.length + 1));
+        }
+        int count = edges.length + 1;
         long[] rows = new long[count];
         long[] inside = new long[count];
         List<List<Double>> widths = new ArrayList<>();
@@ -89,9 +97,9 @@ final class CardWriter {
         }
         for (int i = 0; i < set.size(); i++) {
             double middle = cross.middle()[i];
-            double[] residuals = spread.residuals(middle, cross.reach(reaches, i));
+            double[] residuals = unseen.get(set.fold[i]).residuals(middle, cross.reach(reaches, i));
             double left = set.y[i] - middle;
-            int b = spread.band(middle);
+            int b = Spread.band(middle, edges);
             rows[b]++;
             if (left >= residuals[LOW_10] && left <= residuals[HIGH_90]) {
                 inside[b]++;
@@ -100,11 +108,15 @@ final class CardWriter {
         }
         List<ModelCard.Band> bands = new ArrayList<>();
         for (int b = 0; b < count; b++) {
-            double upTo = b < count - 1 ? Math.exp(spread.edges()[b]) : Double.POSITIVE_INFINITY;
+            double upTo = b < count - 1 ? Math.exp(edges[b]) : Double.POSITIVE_INFINITY;
             double width = Quantiles.median(widths.get(b).stream().mapToDouble(w -> w).toArray());
             bands.add(new ModelCard.Band(upTo, rows[b], (double) inside[b] / rows[b], width));
         }
         return bands;
+    }
+
+    private static double[] pick(double[] values, int[] some) {
+        return Arrays.stream(some).mapToDouble(i -> values[i]).toArray();
     }
 
     private static List<String> limits(DatasetShape shape, Encoder encoder) {

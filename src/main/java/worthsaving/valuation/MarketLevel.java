@@ -55,6 +55,7 @@ record MarketLevel(double shift, double spread, double evidence, int cars) {
         return new MarketLevel(weighted * variance, Math.sqrt(variance), evidence, comparables.size());
     }
 
+    /** 1 for a car just like it, falling towards 0. */
     static double likeness(CarFacts a, CarFacts b) {
         double kind = a.makeAndModel().equals(b.makeAndModel()) ? 1 : a.make().equals(b.make()) ? SAME_MAKE : OTHER_MAKE;
         return kind * kernel(a.age() - b.age(), AGE_SCALE) * kernel(a.miles() - b.miles(), MILE_SCALE);

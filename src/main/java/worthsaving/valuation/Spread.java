@@ -37,6 +37,10 @@ record Spread(TreeEnsemble down, TreeEnsemble up, double[] edges, double[][] ran
     }
 
     int band(double middle) {
+        return band(middle, edges);
+    }
+
+    static int band(double middle, double[] edges) {
         int band = 0;
         while (band < edges.length && middle > edges[band]) {
             band++;
