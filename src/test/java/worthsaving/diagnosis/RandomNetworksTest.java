@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import worthsaving.catalog.FindingKind;
+import worthsaving.diagnosis.inference.BucketTree;
+import worthsaving.vehicle.Powertrain;
 
 /** Everything the engine says against the sum over all states, on 500 random networks. */
 class RandomNetworksTest {
@@ -62,6 +64,59 @@ class RandomNetworksTest {
                         .isCloseTo(after.chance(finding.id()), within(TOLERANCE));
             }
         }
+    }
+
+    /** As small tables as possible, so that everything runs through OR variables and splits. */
+    @Test
+    void posteriors_with_every_noisy_or_split() {
+        for (int number = 0; number < 200; number++) {
+            RandomNetwork random = RandomNetwork.of(number, 11);
+            BruteForce after = enumerated(random, random.evidence());
+            Posterior posterior = split(random);
+            if (after.total() == 0) {
+                assertThat(posterior.possible()).isFalse();
+                continue;
+            }
+            assertThat(posterior.logWeight()).isCloseTo(Math.log(after.total()), within(TOLERANCE));
+            for (int i = 0; i < random.catalogue().items().size(); i++) {
+                assertThat(posterior.marginal(i)).isCloseTo(after.marginal("I" + i), within(TOLERANCE));
+            }
+        }
+    }
+
+    private static Posterior split(RandomNetwork random) {
+        PowertrainBits powertrain = new PowertrainBits(
+                Powertrain.Engine.PETROL_TURBO, SmallCatalogue.CAR.powertrain(), PowertrainShares.USUAL);
+        CarAge age = CarAge.of(SmallCatalogue.CAR, SmallCatalogue.TODAY);
+        FailureModel model = FailureModel.of(random.catalogue(), powertrain, random.exposure(), age);
+        return ExactPosterior.of(model, random.evidence(), 2, BucketTree.WIDTH_GUARD).orElseThrow();
+    }
+
+    @Test
+    void influences_by_leaving_one_out() {
+        for (int number = 0; number < 60; number++) {
+            RandomNetwork random = RandomNetwork.of(number, 7);
+            if (!(network(random).attempt(random.evidence()) instanceof Outcome.Explained found)) {
+                continue;
+            }
+            for (String finding : random.evidence().findings().keySet()) {
+                BruteForce without = enumerated(random, random.evidence().withoutFinding(finding));
+                BruteForce with = enumerated(random, random.evidence());
+                for (Belief belief : found.diagnosis().beliefs()) {
+                    double expected = logit(with.marginal(belief.item())) - logit(without.marginal(belief.item()));
+                    if (Double.isFinite(expected)) {
+                        assertThat(found.diagnosis().influences(belief.item()))
+                                .filteredOn(i -> i.subject().equals(finding))
+                                .singleElement()
+                                .satisfies(i -> assertThat(i.logRatio()).isCloseTo(expected, within(1e-7)));
+                    }
+                }
+            }
+        }
+    }
+
+    private static double logit(double p) {
+        return Math.log(p / (1 - p));
     }
 
     @Test

@@ -63,6 +63,7 @@ record Merge(
 
     private void applyMany(double[] gathered, double[] incoming) {
         int states = both.length;
+        OrConvolution convolution = new OrConvolution(bits());
         double[] old = new double[states];
         double[] in = new double[states];
         double[] out = new double[states];
@@ -71,7 +72,7 @@ record Merge(
             for (int f = fresh.length - 1; f >= 0; f--) {
                 gather(incoming, incomingBase[i] + incomingFresh[f], incomingBoth, in);
                 Arrays.fill(out, 0);
-                OrConvolution.add(old, 0, in, 0, out, 0, bits());
+                convolution.add(old, in, out);
                 for (int s = 0; s < states; s++) {
                     gathered[base[i] + fresh[f] + both[s]] = out[s];
                 }
@@ -88,9 +89,58 @@ record Merge(
     /**
      * Chain rule: replaces {@code derivative} with respect to the outcome by that with respect to what
      * was gathered before, and adds to that with respect to the incoming table.
+     *
+     * @param before null when it was nothing but ones
      */
-    void back(double[] before, double[] incoming, double[] derivative, double[] incomingDerivative) {
+    void back(double[] before, double[] incoming, double[] derivative, double[] into) {
+        switch (bits()) {
+            case 0 -> backFresh(before, incoming, derivative, into);
+            case 1 -> backOne(before, incoming, derivative, into);
+            default -> backMany(before, incoming, derivative, into);
+        }
+    }
+
+    private void backFresh(double[] before, double[] incoming, double[] derivative, double[] into) {
+        for (int i = 0; i < base.length; i++) {
+            double old = before == null ? 1 : before[base[i]];
+            double sum = 0;
+            for (int f = 0; f < fresh.length; f++) {
+                int from = incomingBase[i] + incomingFresh[f];
+                double d = derivative[base[i] + fresh[f]];
+                sum += incoming[from] * d;
+                into[from] += old * d;
+            }
+            derivative[base[i]] = sum;
+        }
+    }
+
+    private void backOne(double[] before, double[] incoming, double[] derivative, double[] into) {
+        int yes = both[1];
+        int incomingYes = incomingBoth[1];
+        for (int i = 0; i < base.length; i++) {
+            double oldNo = before[base[i]];
+            double oldYes = before[base[i] + yes];
+            double sumNo = 0;
+            double sumYes = 0;
+            for (int f = 0; f < fresh.length; f++) {
+                int from = incomingBase[i] + incomingFresh[f];
+                double dNo = derivative[base[i] + fresh[f]];
+                double dYes = derivative[base[i] + fresh[f] + yes];
+                double silent = incoming[from];
+                double speaks = incoming[from + incomingYes];
+                sumNo += silent * dNo + speaks * dYes;
+                sumYes += (silent + speaks) * dYes;
+                into[from] += oldNo * dNo + oldYes * dYes;
+                into[from + incomingYes] += (oldNo + oldYes) * dYes;
+            }
+            derivative[base[i]] = sumNo;
+            derivative[base[i] + yes] = sumYes;
+        }
+    }
+
+    private void backMany(double[] before, double[] incoming, double[] derivative, double[] into) {
         int states = both.length;
+        OrConvolution convolution = new OrConvolution(bits());
         double[] old = new double[states];
         double[] in = new double[states];
         double[] out = new double[states];
@@ -104,16 +154,9 @@ record Merge(
                 gather(incoming, from, incomingBoth, in);
                 gather(derivative, base[i] + fresh[f], both, out);
                 Arrays.fill(dIn, 0);
-                if (states == 2) {
-                    dOld[0] += in[0] * out[0] + in[1] * out[1];
-                    dOld[1] += (in[0] + in[1]) * out[1];
-                    dIn[0] = old[0] * out[0] + old[1] * out[1];
-                    dIn[1] = (old[0] + old[1]) * out[1];
-                } else {
-                    OrConvolution.addDerivative(old, 0, in, 0, out, 0, dOld, dIn, bits());
-                }
+                convolution.addDerivative(old, in, out, dOld, dIn);
                 for (int s = 0; s < states; s++) {
-                    incomingDerivative[from + incomingBoth[s]] += dIn[s];
+                    into[from + incomingBoth[s]] += dIn[s];
                 }
             }
             for (int s = 0; s < states; s++) {
@@ -143,6 +186,9 @@ record Merge(
                 from += incomingFresh[f];
                 rest -= fresh[f];
             }
+        }
+        if (both.length == 1) {
+            return new int[] {rest, from};
         }
         int plain = incomingBase[Arrays.binarySearch(base, rest)];
         return draw(before, incoming, rest, plain + from, from, outcome, uniform);

@@ -56,7 +56,7 @@ final class UpwardPass {
             joint[i] = 1;
         }
         for (int m = 0; m < merges.length; m++) {
-            before[k][m] = joint.clone();
+            before[k][m] = m == 0 ? null : joint.clone();
             merges[m].apply(joint, incoming(merges[m].source()));
         }
         before[k][merges.length] = bucket.sources().length == 0 ? joint : joint.clone();
@@ -117,7 +117,10 @@ final class UpwardPass {
         return messages[k];
     }
 
-    /** What a bucket had gathered before the m-th merge; after all of them for m = their number. */
+    /**
+     * What a bucket had gathered before the m-th merge, null where nothing but ones; after all of them for
+     * m = their number.
+     */
     double[] before(int k, int m) {
         return before[k][m];
     }
