@@ -35,6 +35,7 @@ class ArchitectureTest {
             .layer("deal").definedBy("worthsaving.deal..")
             .layer("ranking").definedBy("worthsaving.ranking..")
             .layer("inspection").definedBy("worthsaving.inspection..")
+            .layer("sensitivity").definedBy("worthsaving.sensitivity..")
             .layer("intake").definedBy("worthsaving.intake..")
             .layer("report").definedBy("worthsaving.report..")
             .layer("cli").definedBy("worthsaving.cli..")
@@ -51,6 +52,7 @@ class ArchitectureTest {
             .whereLayer("intake").mayOnlyAccessLayers("quantity", "vehicle", "catalog")
             .whereLayer("ranking").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
             .whereLayer("inspection").mayOnlyBeAccessedByLayers("ranking", "report", "cli", "desktop")
+            .whereLayer("sensitivity").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .whereLayer("desktop").mayNotBeAccessedByAnyLayer()
             .because("docs/architecture.md says which package may see which");

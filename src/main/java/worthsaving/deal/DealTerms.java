@@ -26,6 +26,9 @@ public record DealTerms(
         Currency currency, Map<Term, Range> figures, Map<Term, Source> sources, boolean valueIsAsk) {
 
     private static final Source BUILT_IN = new Source(Source.Label.COMMON_PRACTICE, "built-in figure, no source");
+    private static final Source GUESSED = Source.guess("expert guess, built in; edit it to your own record");
+    private static final Set<Term> GUESSES = Set.of(Term.SPEED, Term.PARTS_PRICE, Term.OPEN_UP_HOURS,
+            Term.OPENED_UP_SHARE, Term.SCRAP_TONS, Term.WORK_PER_DAY, Term.DAYS_WAITING);
     private static final Set<Term> ONLY_WHEN_ASKED_FOR = Set.of(
             Term.AUCTION_PREMIUM, Term.GATE_FEES, Term.INSPECTION_PAID, Term.INCOME_TAX);
 
@@ -53,7 +56,7 @@ public record DealTerms(
         Map<Term, Source> sources = new EnumMap<>(Term.class);
         for (Term term : Term.values()) {
             figures.put(term, term.usual());
-            sources.put(term, BUILT_IN);
+            sources.put(term, GUESSES.contains(term) ? GUESSED : BUILT_IN);
         }
         return new DealTerms(currency, figures, sources, false);
     }

@@ -44,9 +44,10 @@ final class Flows {
         for (int i = 0; i < atoms; i++) {
             double speed = at(Term.SPEED, i);
             double hours = level.hours() * work.hours()[i] * speed;
-            double cash = level.cash() * work.cash()[i] + (own ? 0 : hours * rate);
-            double back = at(Term.REPEAT_BORNE, i)
-                    * (level.backCash() * work.backCash()[i] + level.backHours() * work.backHours()[i] * speed * rate);
+            double parts = at(Term.PARTS_PRICE, i);
+            double cash = level.cash() * work.cash()[i] * parts + (own ? 0 : hours * rate);
+            double back = at(Term.REPEAT_BORNE, i) * (level.backCash() * work.backCash()[i] * parts
+                    + level.backHours() * work.backHours()[i] * speed * rate);
             double days = at(Term.DAYS_IN_YARD, i) + at(Term.DAYS_WAITING, i) + hours / at(Term.WORK_PER_DAY, i)
                     + at(Term.DAYS_TO_SELL, i);
             double sale = level.value() * value[i] * (1 - at(Term.HAGGLE, i)) * (1 - at(Term.COMEBACK_RESERVE, i));

@@ -19,6 +19,7 @@ final class PatternMeans {
     private final double rate;
     private final boolean own;
     private final double borne;
+    private final double parts;
 
     /** @param nothing flow of selling with nothing to mend */
     PatternMeans(DealCase deal, TermDraws t, Flow nothing, double[] weights) {
@@ -36,16 +37,17 @@ final class PatternMeans {
         this.speed = mean(t.get(Term.SPEED), weights);
         this.rate = deal.labour().hourly().amount();
         this.own = deal.labour().own();
+        this.parts = mean(t.get(Term.PARTS_PRICE), weights);
         this.borne = mean(t.get(Term.REPEAT_BORNE), weights);
     }
 
     /** Expected money from finishing, price apart. */
     double before(PlanDraw plan) {
         double hours = plan.meanHours() * speed;
-        double cash = plan.meanCash() + (own ? 0 : hours * rate);
+        double cash = plan.meanCash() * parts + (own ? 0 : hours * rate);
         double moreDays = hours * daysPerHour;
         double capital = capitalPerDay * (moreDays * fixed + (days + moreDays) * cash);
-        double back = borne * (plan.meanBackCash() + plan.meanBackHours() * speed * rate);
+        double back = borne * (plan.meanBackCash() * parts + plan.meanBackHours() * speed * rate);
         return withoutRepair - cash - (own ? hours * rate : 0) - holding * moreDays - capital - back;
     }
 

@@ -48,6 +48,28 @@ public final class PreparedDeal {
         this.plans = draw(points);
     }
 
+    private PreparedDeal(PreparedDeal other, double factor) {
+        this.deal = other.deal;
+        this.levels = other.levels;
+        this.allotment = other.allotment;
+        this.pert = other.pert;
+        this.repair = other.repair;
+        this.plans = other.plans;
+        this.meanValue = other.meanValue * factor;
+        this.value = other.value.clone();
+        for (int i = 0; i < value.length; i++) {
+            value[i] *= factor;
+        }
+    }
+
+    /** The same car worth more or less by a factor, all else as drawn. */
+    public PreparedDeal withValueTimes(double factor) {
+        if (!(factor > 0) || Double.isInfinite(factor)) {
+            throw new IllegalArgumentException("a value is scaled by more than zero, not " + factor);
+        }
+        return new PreparedDeal(this, factor);
+    }
+
     /**
      * Judges the car.
      *
@@ -62,7 +84,7 @@ public final class PreparedDeal {
         return new FlowSet(this, terms).limit(way).expectedProfit(way == WayOut.WALK_AWAY ? 0 : price.amount());
     }
 
-    DealCase deal() {
+    public DealCase deal() {
         return deal;
     }
 

@@ -46,6 +46,8 @@ public enum Term {
     DEALER_HOURLY(Unit.MONEY_PER_HOUR, 140, 180, 260, "dealer per hour"),
     /** Common factor on all hours of a car: a slow worker is slow in every job. */
     SPEED(Unit.PERCENT, 80, 100, 140, "hours needed against the estimate"),
+    /** Common factor on all parts of a car: a make that is dear is dear in every part. */
+    PARTS_PRICE(Unit.PERCENT, 85, 100, 125, "parts cost against the estimate"),
     OPEN_UP_HOURS(Unit.HOURS, 2, 5, 10, "hours until it is known what has failed"),
     SCRAP_PER_TON(Unit.MONEY_PER_TON, 100, 165, 220, "scrap per short ton"),
     SCRAP_TONS(Unit.TONS, 1.3, 1.6, 2.2, "short tons of the complete car"),
@@ -97,7 +99,7 @@ public enum Term {
 
     /** Why a range cannot stand for this line; empty when it can. */
     Optional<String> fault(Range range) {
-        double greatest = unit == Unit.PERCENT ? (this == SPEED ? 1_000 : 100) : Double.MAX_VALUE;
+        double greatest = unit == Unit.PERCENT ? (this == SPEED || this == PARTS_PRICE ? 1_000 : 100) : Double.MAX_VALUE;
         boolean divides = this == SPEED || this == WORK_PER_DAY;
         if (range.low() < 0 || (divides && range.low() == 0) || range.high() > greatest) {
             return Optional.of(id() + " must lie " + (divides ? "above 0" : "at 0 or more")

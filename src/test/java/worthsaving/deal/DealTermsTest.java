@@ -30,7 +30,7 @@ class DealTermsTest {
         List<String> unknownToCatalogue = Arrays.stream(Term.values()).map(Term::id)
                 .filter(id -> !catalogue.moneyById().containsKey(id)).toList();
         assertThat(unknownToCatalogue).containsExactlyInAnyOrder("days_in_yard", "days_waiting", "work_per_day",
-                "repeat_borne", "speed", "open_up_hours", "scrap_tons", "opened_up_share");
+                "repeat_borne", "speed", "parts_price", "open_up_hours", "scrap_tons", "opened_up_share");
     }
 
     @Test

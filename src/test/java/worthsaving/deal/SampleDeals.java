@@ -79,7 +79,7 @@ final class SampleDeals {
         DealTerms terms = DealTerms.usual(Money.USD);
         for (Term term : Term.values()) {
             terms = terms.with(term, switch (term) {
-                case SPEED, REPEAT_BORNE -> 100;
+                case SPEED, PARTS_PRICE, REPEAT_BORNE -> 100;
                 case WORK_PER_DAY -> 8;
                 case OWN_HOURLY -> 35;
                 default -> 0;
