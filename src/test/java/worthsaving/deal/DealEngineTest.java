@@ -14,6 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Range;
+import worthsaving.quantity.Seed;
 
 class DealEngineTest {
 
@@ -92,6 +93,49 @@ class DealEngineTest {
         Assessment a = DealEngine.assess(partly, SampleDeals.timingChainTerms(), RULE, ASK);
         assertThat(a.chanceUnmendable()).isCloseTo(.15, within(1e-12));
         assertThat(a.way(WayOut.REPAIR_AND_SELL).profit().least()).isCloseTo(-2_438 - 230 - 95, within(0.01));
+    }
+
+    @Test
+    void a_tenth_more_value_is_worth_it_less_the_reserve() {
+        PreparedDeal car = DealEngine.prepare(SampleDeals.timingChain());
+        double dearer = car.withValueTimes(1.1)
+                .expectedProfit(SampleDeals.timingChainTerms(), WayOut.REPAIR_AND_SELL, usd(2_300));
+        assertThat(dearer - 1_008).isCloseTo(607.60, within(0.005));
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void profits_by_pattern_add_up_to_the_drawn_mean(boolean mayStop) {
+        DealCase car = SampleDeals.eightItems(new Range(4_000, 6_500, 9_500).asPert(),
+                .6, .3, .25, .2, .15, .1, .08, .05).withMethod(new DealCase.Method(4_096, Seed.DEFAULT, mayStop));
+        Assessment a = DealEngine.assess(car, DealTerms.usual(Money.USD), RULE, ASK);
+        for (WayOut way : WayOut.values()) {
+            double sum = a.patternProfits().stream().mapToDouble(p -> p.weight() * p.profit()[way.ordinal()]).sum();
+            assertThat(sum).as(way.label()).isCloseTo(a.way(way).expectedProfit(), within(3.0));
+        }
+    }
+
+    @Test
+    void stopping_when_it_pays_never_hurts() {
+        DealCase car = SampleDeals.eightItems(new Range(2_500, 4_000, 6_000).asPert(),
+                .9, .6, .5, .5, .4, .3, .3, .3);
+        DealTerms terms = DealTerms.usual(Money.USD);
+        double committed = DealEngine.assess(car.withMethod(DealCase.Method.USUAL.committed()), terms, RULE, ASK)
+                .way(WayOut.REPAIR_AND_SELL).expectedProfit();
+        Assessment mayStop = DealEngine.assess(car, terms, RULE, ASK);
+        assertThat(mayStop.chanceOfStopping()).isGreaterThan(0.05);
+        assertThat(mayStop.way(WayOut.REPAIR_AND_SELL).expectedProfit()).isGreaterThan(committed);
+    }
+
+    @Test
+    void a_slider_moves_the_result_and_not_the_numbers() {
+        PreparedDeal car = DealEngine.prepare(SampleDeals.eightItems(new Range(4_000, 6_500, 9_500).asPert(),
+                .6, .3, .25, .2, .15, .1, .08, .05));
+        DealTerms terms = DealTerms.usual(Money.USD).with(Term.CAPITAL_RATE, 0).with(Term.DETAILING, 120);
+        double now = car.expectedProfit(terms, WayOut.REPAIR_AND_SELL, usd(2_000));
+        double more = car.expectedProfit(terms.with(Term.DETAILING, 121), WayOut.REPAIR_AND_SELL, usd(2_000));
+        double finishing = 1 - car.assess(terms, RULE, ASK).chanceOfStopping();
+        assertThat(now - more).isCloseTo(finishing, within(1e-6));
     }
 
     @ParameterizedTest

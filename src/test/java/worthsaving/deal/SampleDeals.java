@@ -26,7 +26,7 @@ import worthsaving.valuation.ValueForecast;
 import worthsaving.vehicle.TitleBrand;
 
 /** Invented cars for the tests of the deal. */
-final class SampleDeals {
+public final class SampleDeals {
 
     static final MoneyRange NO_MONEY = MoneyRange.usd(0, 0, 0);
 
@@ -75,7 +75,7 @@ final class SampleDeals {
     }
 
     /** Terms with every line at zero that can be zero. */
-    static DealTerms nothingElse() {
+    public static DealTerms nothingElse() {
         DealTerms terms = DealTerms.usual(Money.USD);
         for (Term term : Term.values()) {
             terms = terms.with(term, switch (term) {
@@ -94,7 +94,7 @@ final class SampleDeals {
     }
 
     /** The timing-chain car of {@link TradeCases}, every figure certain. */
-    static DealCase timingChain() {
+    public static DealCase timingChain() {
         FailurePatterns patterns = enumerated(List.of("CHAIN", "VALVES", "BEARINGS"),
                 List.of(bits(0), bits(0, 1), bits(0, 2)), .55, .30, .15);
         Repairs repairs = failed -> Optional.of(
@@ -104,7 +104,7 @@ final class SampleDeals {
         return car(patterns, repairs, exactly(6_200)).withMethod(DealCase.Method.USUAL.committed());
     }
 
-    static DealTerms timingChainTerms() {
+    public static DealTerms timingChainTerms() {
         return nothingElse()
                 .with(Term.SALES_TAX, 6)
                 .with(Term.TOW_HOOK_UP, 110)
@@ -116,7 +116,7 @@ final class SampleDeals {
     }
 
     /** A wider invented car: eight items that fail on their own, uncertain money, hours and value. */
-    static DealCase eightItems(Distribution value, double... chance) {
+    public static DealCase eightItems(Distribution value, double... chance) {
         List<String> items = new ArrayList<>();
         for (int i = 0; i < chance.length; i++) {
             items.add("ITEM_" + i);
