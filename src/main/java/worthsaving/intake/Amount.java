@@ -17,12 +17,16 @@ import java.util.regex.Pattern;
 record Amount(double value, String mark, boolean masked) {
 
     private static final int LONGEST = 60;
+    private static final int LONGEST_PLAIN = 15;
     private static final Pattern SHAPE = Pattern.compile(
             "(?<before>[^\\d]*)(?<digits>\\d[\\d.,'\u2019 ]*)(?<mask>[xX*]{1,3}(?![a-zA-Z]))?\\s*"
                     + "(?<kilo>[kK](?![a-zA-Z]))?(?<after>\\D*)");
     private static final Pattern GROUPED = Pattern.compile("\\d{1,3}(?:([.,'\u2019 ])\\d{3})(?:\\1\\d{3})*");
 
     static Optional<Amount> parse(String text) {
+        if (isPlain(text)) {
+            return Optional.of(new Amount(Long.parseLong(text), "", false));
+        }
         String plain = text.replace('\u00a0', ' ').replace('\u202f', ' ').replace('\u2009', ' ').strip();
         if (plain.length() > LONGEST) {
             return Optional.empty();
@@ -40,6 +44,15 @@ record Amount(double value, String mark, boolean masked) {
         String mark = (before.replaceAll("[-+(~]", "") + " " + after.replace(")", "")).strip();
         return digits.map(d -> new Amount(
                 (negative ? -1 : 1) * d * (kilo ? 1000 : 1) * Math.pow(10, masked), mark, masked > 0));
+    }
+
+    /** Nearly all cells are plain whole numbers; they need no pattern. */
+    private static boolean isPlain(String text) {
+        boolean plain = !text.isEmpty() && text.length() <= LONGEST_PLAIN;
+        for (int i = 0; i < text.length() && plain; i++) {
+            plain = text.charAt(i) >= '0' && text.charAt(i) <= '9';
+        }
+        return plain;
     }
 
     private static Optional<Double> digits(String text, boolean kilo) {
@@ -62,6 +75,7 @@ record Amount(double value, String mark, boolean masked) {
         if (!plainDigits && !GROUPED.matcher(whole).matches() || !fraction.chars().allMatch(Character::isDigit)) {
             return Optional.empty();
         }
-        return Optional.of(Double.parseDouble(whole.replaceAll("\\D", "") + (fraction.isEmpty() ? "" : "." + fraction)));
+        String decimals = fraction.isEmpty() ? "" : "." + fraction;
+        return Optional.of(Double.parseDouble(whole.replaceAll("\\D", "") + decimals));
     }
 }

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import worthsaving.vehicle.Fact;
 import worthsaving.vehicle.Powertrain;
 import worthsaving.vehicle.Powertrain.Drive;
@@ -18,6 +19,8 @@ import worthsaving.vehicle.Vin;
 final class CarCells {
 
     private static final Set<String> NO_NAME = Set.of("other", "andere", "sonstige", "sonstige_autos");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Set<String> YES = Set.of("1", "true", "yes");
     private static final double MOST_LITRES = 10;
     private static final int MOST_CYLINDERS = 16;
 
@@ -61,7 +64,7 @@ final class CarCells {
     }
 
     private Fact<String> lower(Field field) {
-        return Fact.ofNullable(blankToNull(cells.text(field).toLowerCase(Locale.ROOT).replaceAll("\\s+", " ")));
+        return Fact.ofNullable(blankToNull(BLANKS.matcher(cells.text(field).toLowerCase(Locale.ROOT)).replaceAll(" ")));
     }
 
     private static String blankToNull(String text) {
@@ -70,7 +73,8 @@ final class CarCells {
 
     private void checkMake(String make) {
         if (!vocabulary.makes().isEmpty() && !vocabulary.makes().contains(make)) {
-            cells.warn(Field.MAKE, "the price data hold no make " + Cells.shown(make) + ", so its value is less certain",
+            cells.warn(Field.MAKE,
+                    "the price data hold no make " + Cells.shown(make) + ", so its value is less certain",
                     Nearest.hint(make, vocabulary.makes(), "see the spelling; the row is kept"));
         }
     }
@@ -89,7 +93,7 @@ final class CarCells {
             gearbox = Fact.assumed(Gearbox.ELECTRIC_DRIVE, "the usual gearbox of a hybrid or electric car");
         }
         Fact<Drive> drive = word(Field.DRIVE, Words::drive);
-        if (drive.get().isEmpty() && Set.of("1", "true", "yes").contains(cells.text(Field.AWD).toLowerCase(Locale.ROOT))) {
+        if (drive.get().isEmpty() && YES.contains(cells.text(Field.AWD).toLowerCase(Locale.ROOT))) {
             drive = Fact.known(Drive.ALL);
         }
         return new Powertrain(engine, word(Field.TIMING, Words::timing), gearbox, drive);

@@ -11,6 +11,7 @@ final class Cells {
 
     private static final Set<String> NOTHING =
             Set.of("-", "--", "n/a", "na", "nan", "null", "none", "unknown", "?", "tbd");
+    private static final int LONGEST_NOTHING = 7;
     private static final String FORMULA_STARTS = "=+-@\t";
 
     private final String source;
@@ -32,7 +33,8 @@ final class Cells {
         if (text.length() > 1 && text.charAt(0) == '\'' && FORMULA_STARTS.indexOf(text.charAt(1)) >= 0) {
             text = text.substring(1);
         }
-        return NOTHING.contains(text.toLowerCase(Locale.ROOT)) ? "" : text;
+        boolean nothing = text.length() <= LONGEST_NOTHING && NOTHING.contains(text.toLowerCase(Locale.ROOT));
+        return nothing ? "" : text;
     }
 
     Columns columns() {

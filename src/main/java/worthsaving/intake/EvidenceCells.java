@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Exposure.Hazard;
 import worthsaving.vehicle.Exposure.Level;
@@ -22,6 +23,8 @@ import worthsaving.vehicle.Observation.Witness;
  * verdict without that finding would be another verdict.
  */
 final class EvidenceCells {
+
+    private static final Pattern BETWEEN_IDS = Pattern.compile("[\\s,;|]+");
 
     private final Cells cells;
     private final Vocabulary vocabulary;
@@ -63,9 +66,13 @@ final class EvidenceCells {
     }
 
     private void sellerSays() {
+        List<String> claims = words(Field.SELLER_SAYS);
+        if (claims.isEmpty()) {
+            return;
+        }
         Set<String> both = new TreeSet<>(vocabulary.findings());
         both.addAll(vocabulary.items());
-        for (String word : words(Field.SELLER_SAYS)) {
+        for (String word : claims) {
             boolean denied = word.startsWith("!");
             id(Field.SELLER_SAYS, denied ? word.substring(1) : word, both, Set.of(), "finding or failure item",
                             Field.SELLER_SAYS)
@@ -102,7 +109,10 @@ final class EvidenceCells {
     }
 
     private List<String> words(Field field) {
-        return Arrays.stream(cells.text(field).split("[\\s,;|]+")).filter(w -> !w.isEmpty()).distinct().toList();
+        String text = cells.text(field);
+        return text.isEmpty()
+                ? List.of()
+                : BETWEEN_IDS.splitAsStream(text).filter(w -> !w.isEmpty()).distinct().toList();
     }
 
     Exposure exposure() {

@@ -21,7 +21,8 @@ final class MoneyCells {
     private static final Set<String> SALE_WORDS = Set.of("OBO", "FIRM", "VB", "ONO", "CASH", ".", ",", "!");
     private static final Set<String> DOLLARS = Set.of("USD", "CAD", "AUD", "NZD", "SGD", "HKD");
     private static final Map<String, String> SIGNS = Map.of(
-            "US$", "USD", "CA$", "CAD", "C$", "CAD", "A$", "AUD", "AU$", "AUD", "€", "EUR", "£", "GBP", "EURO", "EUR");
+            "US$", "USD", "CA$", "CAD", "C$", "CAD", "A$", "AUD", "AU$", "AUD",
+            "€", "EUR", "EURO", "EUR", "£", "GBP");
 
     private final Cells cells;
     private final Currency usual;

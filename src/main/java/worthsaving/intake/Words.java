@@ -3,6 +3,7 @@ package worthsaving.intake;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import worthsaving.vehicle.Fact;
 import worthsaving.vehicle.Powertrain.Drive;
 import worthsaving.vehicle.Powertrain.Engine;
@@ -16,6 +17,7 @@ import worthsaving.vehicle.TitleBrand;
  */
 final class Words {
 
+    private static final Pattern BETWEEN_WORDS = Pattern.compile("[\\s_-]+");
     private static final String PLAIN_PETROL = "the table says petrol and nothing of a turbo";
     private static final String PLAIN_AUTOMATIC =
             "the table says automatic, which may also stand for a CVT or a dual clutch";
@@ -134,6 +136,6 @@ final class Words {
 
     private static <T> Optional<T> look(Map<String, T> words, String word) {
         return Optional.ofNullable(words.get(
-                word.toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ").strip()));
+                BETWEEN_WORDS.matcher(word.toLowerCase(Locale.ROOT)).replaceAll(" ").strip()));
     }
 }

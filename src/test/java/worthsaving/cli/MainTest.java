@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -129,7 +128,7 @@ class MainTest {
 
     @Test
     void never_overwrites_the_table_it_reads() throws IOException {
-        Path table = Files.writeString(folder.resolve("t.csv"), "year,make,model,odometer,price\n", StandardCharsets.UTF_8);
+        Path table = Files.writeString(folder.resolve("t.csv"), "year,make,model,odometer,price\n");
         Result result = run("lot", "check", table.toString(), "--refused", table.toString());
 
         assertThat(result.code()).isEqualTo(ExitCode.USAGE);

@@ -23,7 +23,8 @@ class IntakeFuzzTest {
 
     private static final int TABLES = Integer.getInteger("worthsaving.fuzz", 20_000);
     private static final byte[][] SPICE = Stream.of(
-                    "\"", "\"\"", "\n", "\r\n", ",", ";", "\t", "\0", "'", "=cmd()", "-", "$", "\u20ac", "\ufeff", "1e9", "k",
+                    "\"", "\"\"",
+                    "\n", "\r\n", ",", ";", "\t", "\0", "'", "=cmd()", "-", "$", "\u20ac", "\ufeff", "1e9", "k",
                     "xxx", "99999999999999999999", "NaN", "!", "{", "\\", "#", "sep=;\n", "1.2.3", "\ud83d\ude97")
             .map(s -> s.getBytes(StandardCharsets.UTF_8))
             .toArray(byte[][]::new);

@@ -163,7 +163,8 @@ class TableFormatsTest {
     void a_single_foreign_byte_is_placed_on_its_row() throws IOException {
         StringBuilder text = new StringBuilder(Tables.HEADER + ",story\n");
         for (int i = 2; i <= 20_000; i++) {
-            text.append("A").append(i).append(",2012,ford,focus,90000,1500,").append(i == 12_345 ? "\u00fc" : "u").append('\n');
+            String story = i == 12_345 ? "\u00fc" : "u";
+            text.append("A").append(i).append(",2012,ford,focus,90000,1500,").append(story).append('\n');
         }
         byte[] bytes = text.toString().getBytes(Charset.forName("windows-1252"));
         Lot lot = Tables.reader().read(new ByteArrayInputStream(bytes), "t.csv");

@@ -21,7 +21,9 @@ class JsonReportTest {
                 .beginList("many").element(Map.of("k", 1)).element("text").endList()
                 .end();
 
-        assertThat(out.toString()).startsWith("{\n  \"format\" : \"worthsaving/test\",\n  \"version\" : 3").endsWith("}\n");
+        assertThat(out.toString())
+                .startsWith("{\n  \"format\" : \"worthsaving/test\",\n  \"version\" : 3")
+                .endsWith("}\n");
         JsonNode read = new ObjectMapper().readTree(out.toString());
         assertThat(read.at("/one/id").asText()).isEqualTo("A\u00e41");
         assertThat(read.at("/one/ask").asDouble()).isEqualTo(-1200.5);
