@@ -105,7 +105,8 @@ class ScriptsTest {
 
     /** An apt-get that "installs" a java of some version and a Maven, and a user who may run it. */
     private void machineWithApt(String java) throws IOException {
-        tool("java", "if [[ $1 == -version ]]; then echo 'openjdk version \"" + java + "\"' >&2; else echo \"java $*\"; fi");
+        String version = "echo 'openjdk version \"" + java + "\"' >&2";
+        tool("java", "if [[ $1 == -version ]]; then " + version + "; else echo \"java $*\"; fi");
         Files.move(bin.resolve("java"), folder.resolve("java"));
         tool("mvn", "echo \"mvn $*\"; mkdir -p target/lib; touch target/worthsaving.jar");
         Files.move(bin.resolve("mvn"), folder.resolve("mvn"));

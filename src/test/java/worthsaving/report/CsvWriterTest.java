@@ -43,7 +43,9 @@ class CsvWriterTest {
 
     /** Own policy: a number is a number, so that exports can be added up. */
     @ParameterizedTest
-    @CsvSource({"-1200, -1200", "0.5, 0.5", "12345678.9, 12345678.9", "1e-7, 0.0000001", "3e10, 30000000000", "-0.0, 0"})
+    @CsvSource({
+        "-1200, -1200", "0.5, 0.5", "12345678.9, 12345678.9", "1e-7, 0.0000001", "3e10, 30000000000", "-0.0, 0"
+    })
     void numbers_stay_numbers(double value, String written) throws IOException {
         assertThat(line(value)).isEqualTo(written);
     }
