@@ -12,15 +12,19 @@ import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import worthsaving.catalog.Catalogue;
 import worthsaving.intake.IntakeFault;
 import worthsaving.intake.IntakeSettings;
 import worthsaving.intake.ListingReader;
+import worthsaving.intake.Lot;
 import worthsaving.intake.LotEntry;
 import worthsaving.intake.LotSink;
 import worthsaving.intake.LotSummary;
 import worthsaving.intake.RefusedRow;
 import worthsaving.intake.Vocabulary;
 import worthsaving.quantity.Distance;
+import worthsaving.report.TextTable;
+import worthsaving.valuation.Valuer;
 
 /** The table of listings that a command is given, and what to take for granted in it. */
 final class ListingSource {
@@ -70,6 +74,17 @@ final class ListingSource {
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
             LotSink speaking = new Speaking(sink, err, Files.size(file));
             return new ListingReader(vocabulary, settings()).read(in, file.getFileName().toString(), speaking);
+        }
+    }
+
+    /** Reads the file into memory, telling of every fault on the way. */
+    Lot lot(Catalogue catalogue, Valuer valuer, PrintWriter err) throws IOException {
+        mustBeThere();
+        Vocabulary vocabulary = Vocabulary.of(catalogue, valuer.model().makes());
+        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
+            Lot lot = new ListingReader(vocabulary, settings()).read(in, file.getFileName().toString());
+            lot.faults().forEach(fault -> err.println(TextTable.plain(fault.toString())));
+            return lot;
         }
     }
 

@@ -19,8 +19,8 @@ import worthsaving.vehicle.TitleBrand;
  * @param towMiles miles the tow truck carries it
  * @param items failure items by id, for their names and flags
  * @param usualFaults what it costs to mend the faults that running cars of its age and mileage have on
- *     average. The value is that of such a car, faults and all, so mending everything makes this one better
- *     than the value says; {@link Term#USUAL_FAULTS_SHARE} of it comes back in the sale
+ *     average. The value is that of such a car, faults and all, so only what is worse than that need cost
+ *     money: {@link Term#USUAL_FAULTS_SHARE} of it comes back, in the sale or as work left undone
  * @param method how the outcome is computed
  */
 public record DealCase(

@@ -37,7 +37,7 @@ public enum Term {
     /** Share of a job that fails again which the seller bears. */
     REPEAT_BORNE(Unit.PERCENT, 100, 100, 100, "share of a repeated job that you bear"),
     /** See {@link DealCase#usualFaults()}. */
-    USUAL_FAULTS_SHARE(Unit.PERCENT, 50, 75, 100, "sale value gained by mending what running cars of its age lack"),
+    USUAL_FAULTS_SHARE(Unit.PERCENT, 75, 100, 110, "cost of the faults usual at its age that need not be borne"),
     REBUILT_INSPECTION(Unit.MONEY, 60, 200, 500, "rebuilt-title inspection and papers"),
     /** Off unless the user turns it on. */
     INCOME_TAX(Unit.PERCENT, 0, 0, 0, "income tax on the profit"),
@@ -99,7 +99,8 @@ public enum Term {
 
     /** Why a range cannot stand for this line; empty when it can. */
     Optional<String> fault(Range range) {
-        double greatest = unit == Unit.PERCENT ? (this == SPEED || this == PARTS_PRICE ? 1_000 : 100) : Double.MAX_VALUE;
+        boolean mayExceedOne = this == SPEED || this == PARTS_PRICE || this == USUAL_FAULTS_SHARE;
+        double greatest = unit == Unit.PERCENT ? (mayExceedOne ? 1_000 : 100) : Double.MAX_VALUE;
         boolean divides = this == SPEED || this == WORK_PER_DAY;
         if (range.low() < 0 || (divides && range.low() == 0) || range.high() > greatest) {
             return Optional.of(id() + " must lie " + (divides ? "above 0" : "at 0 or more")

@@ -89,7 +89,7 @@ final class VerdictWriter {
                 + plain(best.meanOfWorstTwentieth()) + ".";
         boolean riskFirst = most.binding() == MostToPay.Binding.CHANCE_OF_LOSS;
         reasons.add(riskFirst ? risk : profit);
-        effects.stream().filter(e -> e.weight() > 0).findFirst().ifPresent(e -> reasons.add(
+        effects.stream().filter(e -> e.weight() > 0 && !everyday(e)).findFirst().ifPresent(e -> reasons.add(
                 e.name() + " is " + percent(e.probability()) + " likely to have failed, which takes "
                         + plain(e.profitIfSound() - e.profitIfFailed()) + " off the profit."));
         reasons.add(riskFirst ? profit : risk);
@@ -98,12 +98,19 @@ final class VerdictWriter {
         return reasons;
     }
 
+    /** Work that every used car wants: no reason for or against this one. */
+    private boolean everyday(ItemEffect e) {
+        FailureItem item = deal.items().get(e.item());
+        return item != null
+                && (item.flags().contains(Flag.SALE_PREPARATION) || item.flags().contains(Flag.WHILE_IN_THERE));
+    }
+
     private List<String> wouldChange(Verdict.Kind kind) {
         List<String> changes = new ArrayList<>();
         most.wholeLimit().ifPresent(limit -> changes.add(
                 (kind == Verdict.Kind.BUY ? "A price above " : "A price of at most ") + plain(limit) + "."));
         double target = rule.targetProfit().amount();
-        for (ItemEffect e : effects) {
+        for (ItemEffect e : effects.stream().filter(e -> !everyday(e)).toList()) {
             if (kind == Verdict.Kind.BUY && e.profitIfFailed() < target && e.probability() < 1) {
                 changes.add("Finding that " + e.name() + " has failed: expected profit "
                         + plain(e.profitIfFailed()) + ".");

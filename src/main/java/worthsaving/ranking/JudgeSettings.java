@@ -13,6 +13,7 @@ import worthsaving.diagnosis.SellerTrust;
 import worthsaving.inspection.CheckSettings;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Seed;
+import worthsaving.repair.Worker;
 import worthsaving.repair.Workshop;
 
 /**
@@ -41,6 +42,31 @@ public record JudgeSettings(
         Objects.requireNonNull(checks, "checks");
         Objects.requireNonNull(method, "method");
         Objects.requireNonNull(patterns, "patterns");
+        if (!(towMilesAssumed >= 0) || Double.isInfinite(towMilesAssumed)) {
+            throw new IllegalArgumentException("tow miles must be zero or more, not " + towMilesAssumed);
+        }
+    }
+
+    public JudgeSettings withRule(BuyerRule other) {
+        return new JudgeSettings(workshop, terms, other, trust, checks, method, patterns, towMilesAssumed);
+    }
+
+    public JudgeSettings withTerms(DealTerms other) {
+        return new JudgeSettings(workshop, other, rule, trust, checks, method, patterns, towMilesAssumed);
+    }
+
+    public JudgeSettings withWorkshop(Workshop other) {
+        return new JudgeSettings(other, terms, rule, trust, checks, method, patterns, towMilesAssumed);
+    }
+
+    public JudgeSettings withTowMiles(double miles) {
+        return new JudgeSettings(workshop, terms, rule, trust, checks, method, patterns, miles);
+    }
+
+    /** Own hours, in the workshop and in looking, at another worth. */
+    public JudgeSettings withHourly(Money hourly) {
+        return new JudgeSettings(workshop.withWorker(Worker.OwnHands.at(hourly)), terms, rule, trust,
+                CheckSettings.beforeBuying(workshop.ownedTools(), hourly), method, patterns, towMilesAssumed);
     }
 
     /** Own hands at the catalogue's hourly worth, with the tools it says are at hand, and the catalogue's usual money lines. */

@@ -18,7 +18,8 @@ import worthsaving.repair.RepairPlanner;
 
 /**
  * What it would cost to mend the faults that a running car of the same kind, age and mileage has on average.
- * Price data are of such cars: whoever mends everything sells something better than the data's average car.
+ * Price data are of such cars, faults and all. A deal reckons with mending everything; this is what comes back,
+ * as a better sale or as work left undone, so that only what is worse than usual costs money.
  */
 final class UsualFaults {
 
@@ -34,7 +35,7 @@ final class UsualFaults {
         this.patterns = new PatternSettings(0, patterns.mass(), POINTS, patterns.seed());
     }
 
-    /** Parts, consumables and hours; tools stay with the workshop. */
+    /** Mean of the whole plan, tools and repeats included: whoever leaves these faults alone saves all of it. */
     Money of(FailureNetwork network) {
         Money zero = Money.zero(planner.plan(Set.of()).meanCost().currency());
         if (!(network.attempt(asSoldRunning()) instanceof Outcome.Explained running)) {
@@ -46,7 +47,7 @@ final class UsualFaults {
         for (int i = 0; i < faults.patterns().size(); i++) {
             Optional<RepairPlan> plan = planner.find(names(faults, faults.patterns().get(i))).found();
             if (plan.isPresent()) {
-                sum += faults.weights()[i] * withoutTools(plan.get());
+                sum += faults.weights()[i] * plan.get().expectedCost().amount();
                 weight += faults.weights()[i];
             }
         }
@@ -62,11 +63,6 @@ final class UsualFaults {
             }
         }
         return evidence;
-    }
-
-    private static double withoutTools(RepairPlan plan) {
-        double tools = plan.toolsToBuy().stream().mapToDouble(t -> t.price().mean().amount()).sum();
-        return plan.meanCost().amount() - tools;
     }
 
     private static Set<String> names(FailurePatterns faults, BitSet pattern) {

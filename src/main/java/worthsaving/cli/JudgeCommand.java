@@ -1,0 +1,97 @@
+package worthsaving.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import worthsaving.catalog.Catalogue;
+import worthsaving.intake.Lot;
+import worthsaving.ranking.Appraisal;
+import worthsaving.ranking.Judge;
+import worthsaving.ranking.Judged;
+import worthsaving.report.CaseReport;
+import worthsaving.valuation.Valuer;
+import worthsaving.vehicle.Listing;
+
+/** Judges one listing, with everything the verdict rests on. */
+@Command(
+        name = "judge",
+        description = "Judges one listing of a table: verdict, value, what may have failed, repair, ways out, checks.",
+        mixinStandardHelpOptions = true)
+class JudgeCommand implements Callable<Integer> {
+
+    @ParentCommand
+    private Main main;
+
+    @Mixin
+    private ListingSource source;
+
+    @Mixin
+    private JudgeOptions options;
+
+    @Option(names = "--id", paramLabel = "ID", description = "Which listing (default: the first).")
+    private String id;
+
+    @Option(names = "--json", description = "Print results as JSON, for scripts.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        source.mustBeThere();
+        PrintWriter err = spec.commandLine().getErr();
+        Resources resources = Resources.find();
+        Catalogue catalogue = CatalogueFiles.load(resources);
+        Valuer valuer = options.valuer(resources);
+        Lot lot = source.lot(catalogue, valuer, err);
+        if (!lot.summary().readable()) {
+            return ExitCode.FILE_UNUSABLE;
+        }
+        Listing listing = lot.listings().stream()
+                .filter(l -> id == null || l.id().equals(id))
+                .findFirst()
+                .orElseThrow(() -> new UserError(ExitCode.USAGE, id == null
+                        ? source.file() + " has no usable listing" : source.file() + " has no listing '" + id + "'"));
+        Judged judged = new Judge(catalogue, valuer::forecast, options.settings(catalogue, main.seed())).judge(listing);
+        if (judged instanceof Judged.Refused no) {
+            throw new UserError(ExitCode.SOME_ROWS_REFUSED,
+                    listing.id() + " cannot be judged: " + no.reason() + "; " + no.mend());
+        }
+        print(((Judged.Done) judged).appraisal(), catalogue, spec.commandLine().getOut());
+        return ExitCode.OK;
+    }
+
+    private void print(Appraisal appraisal, Catalogue catalogue, PrintWriter out) throws IOException {
+        CaseReport report = new CaseReport(appraisal, catalogue);
+        if (json) {
+            report.json(out);
+        } else {
+            text(report, out);
+        }
+    }
+
+    void text(CaseReport report, PrintWriter out) throws IOException {
+        report.summary(out);
+    }
+
+    /** The same listing with the reasons behind its figures. */
+    @Command(
+            name = "explain",
+            description = "Explains a judgement: the value feature by feature, each failed item finding by finding, "
+                    + "the most probable stories, and what was assumed.",
+            mixinStandardHelpOptions = true)
+    static final class Explain extends JudgeCommand {
+
+        @Override
+        void text(CaseReport report, PrintWriter out) throws IOException {
+            report.reasons(out);
+        }
+    }
+}

@@ -1,0 +1,101 @@
+package worthsaving.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+import worthsaving.catalog.Catalogue;
+import worthsaving.intake.Lot;
+import worthsaving.ranking.Judge;
+import worthsaving.ranking.LotRanking;
+import worthsaving.ranking.Order;
+import worthsaving.ranking.Ranked;
+import worthsaving.report.LotReport;
+import worthsaving.valuation.Valuer;
+
+/** Judges every listing of a table and puts them in order. */
+@Command(
+        name = "rank",
+        description = "Judges every listing of a table and prints them best first. Rows that cannot be used are "
+                + "listed on standard error; the good ones are ranked all the same.",
+        mixinStandardHelpOptions = true)
+final class RankCommand implements Callable<Integer> {
+
+    @ParentCommand
+    private Main main;
+
+    @Mixin
+    private ListingSource source;
+
+    @Mixin
+    private JudgeOptions options;
+
+    @Mixin
+    private Output output;
+
+    @Option(names = "--order", paramLabel = "ORDER", defaultValue = "EXPECTED_PROFIT",
+            description = "What to order by: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+    private Order order;
+
+    @Option(names = "--top", paramLabel = "N", defaultValue = "50",
+            description = "Rows of the table (default: ${DEFAULT-VALUE}; CSV and JSON always hold all).")
+    private int top;
+
+    @Option(names = "--explain", paramLabel = "N", defaultValue = "0",
+            description = "Explain the best N and the worst N in words.")
+    private int explain;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        source.mustBeThere();
+        PrintWriter out = spec.commandLine().getOut();
+        PrintWriter err = spec.commandLine().getErr();
+        Resources resources = Resources.find();
+        Catalogue catalogue = CatalogueFiles.load(resources);
+        Valuer valuer = options.valuer(resources);
+        Lot lot = source.lot(catalogue, valuer, err);
+        if (!lot.summary().readable()) {
+            return ExitCode.FILE_UNUSABLE;
+        }
+        Judge judge = new Judge(catalogue, valuer::forecastWithoutReasons, options.settings(catalogue, main.seed()));
+        int size = lot.listings().size();
+        Ranked ranked = new LotRanking(judge).rank(lot.listings(), order, new ProgressLine(err, size), () -> false);
+        LotReport report = new LotReport(ranked, catalogue);
+        if (output.json()) {
+            report.json(out);
+        } else if (output.csv()) {
+            report.csv(out);
+        } else {
+            print(report, ranked, out);
+        }
+        LotReport.refusals(err, ranked.refused());
+        return lot.refused().isEmpty() && ranked.refused().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
+    }
+
+    private void print(LotReport report, Ranked ranked, PrintWriter out) throws IOException {
+        report.table(out, Math.max(0, top));
+        int shown = Math.max(0, Math.min(explain, ranked.places().size()));
+        List<Ranked.Place> best = ranked.places().subList(0, shown);
+        List<Ranked.Place> worst =
+                ranked.places().subList(Math.max(shown, ranked.places().size() - shown), ranked.places().size());
+        for (List<Ranked.Place> part : List.of(best, worst)) {
+            for (Ranked.Place place : part) {
+                out.println();
+                report.explanation(out, place);
+            }
+        }
+        out.println();
+        out.println("Money in " + (ranked.places().isEmpty() ? "the listing's currency"
+                : ranked.places().get(0).standing().value().currency().getCurrencyCode())
+                + ". Estimates; not appraisal, legal or safety advice.");
+    }
+}

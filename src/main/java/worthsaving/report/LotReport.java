@@ -1,0 +1,165 @@
+package worthsaving.report;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.FailureItem;
+import worthsaving.quantity.Money;
+import worthsaving.ranking.Judged;
+import worthsaving.ranking.Ranked;
+import worthsaving.ranking.Standing;
+
+/** A judged lot: a table for people, or CSV and JSON for scripts. */
+public final class LotReport {
+
+    private static final int VERSION = 1;
+
+    private final Ranked ranked;
+    private final Map<String, FailureItem> items;
+
+    public LotReport(Ranked ranked, Catalogue catalogue) {
+        this.ranked = ranked;
+        this.items = catalogue.itemsById();
+    }
+
+    /** One line per listing, best first, the first {@code most} of them. */
+    public void table(Appendable out, int most) throws IOException {
+        TextTable table = new TextTable()
+                .right("#").left("id", 14).left("car", 26).left("verdict").right("ask").right("pay up to")
+                .right("expected").right("loss").right("worst 5 %").right("hours").right("per hour").right("days")
+                .left("next check", 46);
+        for (Ranked.Place place : ranked.places().subList(0, Math.min(most, ranked.places().size()))) {
+            Standing s = place.standing();
+            table.row(
+                    place.rank(),
+                    s.listing().id(),
+                    s.listing().vehicle().label(),
+                    Words.verdict(s.verdict().kind()),
+                    s.listing().ask().get().map(Words::whole).orElse("?"),
+                    s.mostToPay().wholeLimit().map(Words::whole).orElse("-"),
+                    Words.whole(s.expectedProfit()),
+                    Words.percent(s.chanceOfLoss()),
+                    Words.whole(s.worstTwentieth()),
+                    Math.round(s.ownHours().value()),
+                    s.profitPerHour().isPresent() ? Words.whole(s.profitPerHour().getAsDouble()) : "-",
+                    Math.round(s.days()),
+                    s.nextCheck().map(c -> c.finding().name()).orElse("-"));
+        }
+        table.write(out);
+    }
+
+    /** Why one listing stands where it does. */
+    public void explanation(Appendable out, Ranked.Place place) throws IOException {
+        Standing s = place.standing();
+        out.append(String.format(Locale.ROOT, "%d. %s, %s%n", place.rank(), s.listing().id(),
+                TextTable.plain(s.listing().vehicle().label())));
+        line(out, s.verdict().headline());
+        for (String reason : s.verdict().reasons()) {
+            line(out, "- " + reason);
+        }
+        line(out, "Worth running: " + Words.whole(s.value()) + " (80 % between " + Words.whole(s.valueLow()) + " and "
+                + Words.whole(s.valueHigh()) + "). Plan: " + s.way().label() + ".");
+        if (!s.likely().isEmpty()) {
+            line(out, "Likelier failed than usual: " + s.likely().stream()
+                    .map(b -> name(b.item()) + " " + Words.percent(b.posterior().value()))
+                    .collect(Collectors.joining("; ")) + ".");
+        }
+        for (String change : s.verdict().wouldChange()) {
+            line(out, "What would change it: " + change);
+        }
+        if (s.nextCheck().isPresent()) {
+            line(out, "Next check: " + s.nextCheck().get().finding().name() + " (worth "
+                    + Words.whole(s.nextCheck().get().gross()) + ", costs " + Words.whole(s.nextCheck().get().cost())
+                    + ").");
+        }
+        if (place.dominatedBy().isPresent()) {
+            line(out, "No better than " + place.dominatedBy().get() + " in profit, risk, hours or cash.");
+        }
+        for (String warning : s.warnings()) {
+            line(out, "Mind: " + warning);
+        }
+    }
+
+    private static void line(Appendable out, String text) throws IOException {
+        out.append("   ").append(TextTable.plain(text)).append('\n');
+    }
+
+    private String name(String item) {
+        return Optional.ofNullable(items.get(item)).map(FailureItem::name).orElse(item);
+    }
+
+    /** Listings that could not be judged, one line each with the mend. */
+    public static void refusals(Appendable out, List<Judged.Refused> refused) throws IOException {
+        for (Judged.Refused no : refused) {
+            out.append(TextTable.plain(no.listing().origin() + ": " + no.listing().id() + " was not judged: "
+                    + no.reason() + "; " + no.mend())).append('\n');
+        }
+    }
+
+    public void csv(Appendable out) throws IOException {
+        if (ranked.places().isEmpty()) {
+            return;
+        }
+        CsvWriter csv = new CsvWriter(out, fields(ranked.places().get(0)).keySet().toArray(String[]::new));
+        for (Ranked.Place place : ranked.places()) {
+            Map<String, Object> row = fields(place);
+            row.replaceAll((k, v) -> v instanceof List<?> list
+                    ? list.stream().map(Object::toString).collect(Collectors.joining(" ")) : v);
+            csv.row(row.values().toArray());
+        }
+    }
+
+    public void json(Appendable out) throws IOException {
+        JsonReport json = new JsonReport(out, "worthsaving/lot", VERSION).beginList("listings");
+        for (Ranked.Place place : ranked.places()) {
+            json.element(fields(place));
+        }
+        json.endList().beginList("refused");
+        for (Judged.Refused no : ranked.refused()) {
+            json.element(Map.of("id", no.listing().id(), "origin", no.listing().origin(), "reason", no.reason(),
+                    "mend", no.mend()));
+        }
+        json.endList().end();
+    }
+
+    private static Map<String, Object> fields(Ranked.Place place) {
+        Standing s = place.standing();
+        Map<String, Object> f = new LinkedHashMap<>();
+        f.put("rank", place.rank());
+        f.put("id", s.listing().id());
+        f.put("car", s.listing().vehicle().label());
+        f.put("verdict", s.verdict().kind().name().toLowerCase(Locale.ROOT));
+        f.put("headline", s.verdict().headline());
+        f.put("currency", s.value().currency().getCurrencyCode());
+        f.put("ask", s.listing().ask().get().map(LotReport::cents).orElse(null));
+        f.put("most_to_pay", s.mostToPay().limit().map(LotReport::cents).orElse(null));
+        f.put("opening_offer", s.mostToPay().opening().map(LotReport::cents).orElse(null));
+        f.put("way_out", s.way().label());
+        f.put("expected_profit", cents(s.expectedProfit()));
+        f.put("chance_of_loss", s.chanceOfLoss());
+        f.put("mean_of_worst_5_percent", cents(s.worstTwentieth()));
+        f.put("own_hours", s.ownHours().value());
+        f.put("profit_per_own_hour", s.profitPerHour().isPresent() ? s.profitPerHour().getAsDouble() : null);
+        f.put("cash_out", cents(s.cashOut()));
+        f.put("days", s.days());
+        f.put("value_running", cents(s.value()));
+        f.put("value_running_p10", cents(s.valueLow()));
+        f.put("value_running_p90", cents(s.valueHigh()));
+        f.put("next_check", s.nextCheck().map(c -> c.finding().id()).orElse(null));
+        f.put("next_check_net_value", s.nextCheck().map(c -> cents(c.net())).orElse(null));
+        f.put("likely_failed", s.likely().stream()
+                .map(b -> String.format(Locale.ROOT, "%s:%.3f", b.item(), b.posterior().value())).toList());
+        f.put("dominated_by", place.dominatedBy().orElse(null));
+        f.put("warnings", s.warnings());
+        return f;
+    }
+
+    private static double cents(Money money) {
+        return Math.round(money.amount() * 100) / 100.0;
+    }
+}
