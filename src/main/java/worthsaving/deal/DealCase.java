@@ -2,6 +2,7 @@ package worthsaving.deal;
 
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import worthsaving.catalog.FailureItem;
 import worthsaving.diagnosis.FailurePatterns;
 import worthsaving.quantity.Money;
@@ -21,6 +22,7 @@ import worthsaving.vehicle.TitleBrand;
  * @param usualFaults what it costs to mend the faults that running cars of its age and mileage have on
  *     average. The value is that of such a car, faults and all, so only what is worse than that need cost
  *     money: {@link Term#USUAL_FAULTS_SHARE} of it comes back, in the sale or as work left undone
+ * @param offeredAt price at which it is offered as it stands: whoever resells it unmended gets no more
  * @param method how the outcome is computed
  */
 public record DealCase(
@@ -32,6 +34,7 @@ public record DealCase(
         TitleBrand title,
         Map<String, FailureItem> items,
         Money usualFaults,
+        Optional<Money> offeredAt,
         Method method) {
 
     /**
@@ -69,6 +72,7 @@ public record DealCase(
         Objects.requireNonNull(value, "value");
         Objects.requireNonNull(title, "title");
         Objects.requireNonNull(usualFaults, "usualFaults");
+        Objects.requireNonNull(offeredAt, "offeredAt");
         Objects.requireNonNull(method, "method");
         items = Map.copyOf(items);
         if (!(towMiles >= 0) || Double.isInfinite(towMiles)) {
@@ -76,7 +80,7 @@ public record DealCase(
         }
     }
 
-    /** A car whose value is that of one without any fault. */
+    /** A car whose value is that of one without any fault, and which nobody has put a price on. */
     public DealCase(
             FailurePatterns patterns,
             Repairs repairs,
@@ -86,10 +90,11 @@ public record DealCase(
             TitleBrand title,
             Map<String, FailureItem> items,
             Method method) {
-        this(patterns, repairs, labour, value, towMiles, title, items, Money.zero(value.currency()), method);
+        this(patterns, repairs, labour, value, towMiles, title, items, Money.zero(value.currency()), Optional.empty(),
+                method);
     }
 
     public DealCase withMethod(Method other) {
-        return new DealCase(patterns, repairs, labour, value, towMiles, title, items, usualFaults, other);
+        return new DealCase(patterns, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, other);
     }
 }

@@ -1,5 +1,6 @@
 package worthsaving.deal;
 
+import worthsaving.quantity.Money;
 import worthsaving.vehicle.TitleBrand;
 
 /**
@@ -50,7 +51,8 @@ final class Flows {
                     + level.backHours() * work.backHours()[i] * speed * rate);
             double days = at(Term.DAYS_IN_YARD, i) + at(Term.DAYS_WAITING, i) + hours / at(Term.WORK_PER_DAY, i)
                     + at(Term.DAYS_TO_SELL, i);
-            double sale = level.value() * value[i] * (1 - at(Term.HAGGLE, i)) * (1 - at(Term.COMEBACK_RESERVE, i));
+            double spared = at(Term.USUAL_FAULTS_SHARE, i) * deal.usualFaults().amount();
+            double sale = (level.value() * value[i] + spared) * (1 - at(Term.HAGGLE, i)) * (1 - at(Term.COMEBACK_RESERVE, i));
             double selling = at(Term.DETAILING, i) + at(Term.LISTING_FEE, i) + at(Term.EMISSIONS_INSPECTION, i)
                     + (deal.title() == TitleBrand.SALVAGE ? at(Term.REBUILT_INSPECTION, i) : 0);
             double ownHours = own ? hours : 0;
@@ -62,10 +64,10 @@ final class Flows {
     /** @param opened after it has been taken apart far enough to know what has failed */
     Flow asItStands(boolean opened) {
         Flow flow = Flow.ofSize(atoms);
+        double ceiling = deal.offeredAt().map(Money::amount).orElse(Double.POSITIVE_INFINITY);
         for (int i = 0; i < atoms; i++) {
-            double share = at(Term.ASIS_SHARE, i) * (opened ? at(Term.OPENED_UP_SHARE, i) : 1);
-            double running = value[i] + at(Term.USUAL_FAULTS_SHARE, i) * deal.usualFaults().amount();
-            double sale = running * (1 - at(Term.HAGGLE, i)) * share - at(Term.LISTING_FEE, i);
+            double offer = Math.min(ceiling, value[i] * (1 - at(Term.HAGGLE, i)) * at(Term.ASIS_SHARE, i));
+            double sale = offer * (opened ? at(Term.OPENED_UP_SHARE, i) : 1) - at(Term.LISTING_FEE, i);
             leave(flow, i, sale, 0, at(Term.DAYS_TO_SELL, i), opened);
         }
         return flow;

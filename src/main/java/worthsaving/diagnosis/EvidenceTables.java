@@ -36,6 +36,7 @@ final class EvidenceTables {
         writer.settle(evidence.items());
         writer.writeItems();
         model.groups().forEach(writer::writeGroup);
+        model.silences().forEach(writer::writeSilence);
         new TreeMap<>(evidence.findings()).forEach(writer::writeFinding);
         model.bitTables().forEach(writer.tables::add);
         return writer.tables;
@@ -44,6 +45,11 @@ final class EvidenceTables {
     private void writeFinding(String id, Likelihood seen) {
         tables.owner(id);
         tables.seen(model.finding(id).given(known), seen.ifTrue(), seen.ifFalse());
+    }
+
+    private void writeSilence(NoisyOr told) {
+        tables.owner("what the seller left out");
+        tables.seen(told.given(known), 0, 1);
     }
 
     /** An item that this car cannot have is known to be sound. */

@@ -18,6 +18,7 @@ import worthsaving.catalog.FindingLink;
 import worthsaving.diagnosis.PowertrainBits.Gate;
 import worthsaving.diagnosis.inference.NoisyOr;
 import worthsaving.diagnosis.inference.Table;
+import worthsaving.quantity.Probability;
 import worthsaving.vehicle.Exposure;
 
 /**
@@ -27,6 +28,7 @@ import worthsaving.vehicle.Exposure;
  * @param failures by item: its own prior as leak, and what damages it
  * @param gates by item: for which hidden bits it exists
  * @param findings by finding: its false rate as leak, and what produces it
+ * @param silences what the seller would have told of with some chance, and did not
  * @param groups items of which at most one has failed
  * @param bitTables prior of the hidden bits
  * @param ranks by item: its place among all ids of the catalogue in alphabetical order
@@ -37,6 +39,7 @@ record FailureModel(
         List<NoisyOr> failures,
         List<Gate> gates,
         Map<String, NoisyOr> findings,
+        List<NoisyOr> silences,
         List<int[]> groups,
         int bits,
         List<Table> bitTables,
@@ -46,7 +49,11 @@ record FailureModel(
     private static final int FIRST_ITEM_COORDINATE = 16;
 
     static FailureModel of(
-            Catalogue catalogue, PowertrainBits powertrain, Exposure exposure, CarAge age) {
+            Catalogue catalogue,
+            PowertrainBits powertrain,
+            Exposure exposure,
+            CarAge age,
+            Map<String, Probability> unmentioned) {
         Map<String, Integer> indexOf = new LinkedHashMap<>();
         List<FailureItem> present = new ArrayList<>();
         for (FailureItem item : catalogue.items()) {
@@ -69,7 +76,8 @@ record FailureModel(
                 Map.copyOf(indexOf),
                 failures(catalogue, present, indexOf, exposure, age),
                 gates,
-                findings(catalogue, indexOf),
+                findings(catalogue, indexOf, unmentioned),
+                silences(catalogue, indexOf, unmentioned),
                 groups.values().stream()
                         .filter(g -> g.size() > 1)
                         .map(g -> g.stream().mapToInt(Integer::intValue).toArray())
@@ -103,7 +111,18 @@ record FailureModel(
                 .toList();
     }
 
-    static Map<String, NoisyOr> findings(Catalogue catalogue, Map<String, Integer> indexOf) {
+    private static List<NoisyOr> silences(
+            Catalogue catalogue, Map<String, Integer> indexOf, Map<String, Probability> unmentioned) {
+        Map<String, NoisyOr> findings = findings(catalogue, indexOf, Map.of());
+        return new TreeMap<>(unmentioned)
+                .entrySet().stream()
+                .map(e -> findings.get(e.getKey()).told(e.getValue().value()))
+                .toList();
+    }
+
+    /** Each finding as it is met by whoever looks, given that the seller told nothing of the unmentioned ones. */
+    static Map<String, NoisyOr> findings(
+            Catalogue catalogue, Map<String, Integer> indexOf, Map<String, Probability> unmentioned) {
         Map<String, Links> links = new HashMap<>();
         for (FindingLink link : catalogue.findingLinks()) {
             Integer item = indexOf.get(link.item());
@@ -113,9 +132,9 @@ record FailureModel(
         }
         Map<String, NoisyOr> findings = new HashMap<>();
         for (FindingKind kind : catalogue.findings()) {
-            findings.put(
-                    kind.id(),
-                    links.getOrDefault(kind.id(), new Links()).noisyOr(kind.falseRate().mode()));
+            NoisyOr finding = links.getOrDefault(kind.id(), new Links()).noisyOr(kind.falseRate().mode());
+            Probability mention = unmentioned.get(kind.id());
+            findings.put(kind.id(), mention == null ? finding : finding.untold(mention.value()));
         }
         return Map.copyOf(findings);
     }

@@ -14,6 +14,7 @@ import worthsaving.catalog.FailureItem;
 import worthsaving.diagnosis.inference.BucketTree;
 import worthsaving.diagnosis.inference.NoisyOr;
 import worthsaving.diagnosis.inference.TableList;
+import worthsaving.quantity.Probability;
 import worthsaving.quantity.Seed;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Powertrain.Engine;
@@ -46,14 +47,15 @@ public final class FailureNetwork {
     private final int coordinates;
     private final Posterior prior;
 
-    private FailureNetwork(Catalogue catalogue, List<FailureModel> models, double[] shares, List<String> assumptions) {
+    private FailureNetwork(Catalogue catalogue, List<FailureModel> models, double[] shares, List<String> assumptions,
+            Map<String, Probability> unmentioned) {
         items = catalogue.items().stream()
                 .map(FailureItem::id)
                 .filter(id -> models.stream().anyMatch(m -> m.indexOf().containsKey(id)))
                 .toList();
         indexOf = IntStream.range(0, items.size()).boxed().collect(Collectors.toMap(items::get, i -> i));
         catalogueItems = catalogue.itemsById().keySet();
-        findings = FailureModel.findings(catalogue, indexOf);
+        findings = FailureModel.findings(catalogue, indexOf, unmentioned);
         variants = IntStream.range(0, shares.length)
                 .mapToObj(k -> new Variant(shares[k], models.get(k), numbers(models.get(k))))
                 .toList();
@@ -68,6 +70,25 @@ public final class FailureNetwork {
 
     /** Ages are counted to the day {@code on}. */
     public static FailureNetwork of(Catalogue catalogue, Vehicle vehicle, Exposure exposure, LocalDate on) {
+        return of(catalogue, vehicle, exposure, on, Map.of());
+    }
+
+    /**
+     * As above, for a seller who was free to tell and did not.
+     *
+     * @param unmentioned findings that he told nothing of, each with the chance that he would have told of it
+     * @throws IllegalArgumentException for a finding that the catalogue does not know
+     */
+    public static FailureNetwork of(
+            Catalogue catalogue,
+            Vehicle vehicle,
+            Exposure exposure,
+            LocalDate on,
+            Map<String, Probability> unmentioned) {
+        Set<String> known = catalogue.findingsById().keySet();
+        unmentioned.keySet().stream().filter(id -> !known.contains(id)).findFirst().ifPresent(id -> {
+            throw new IllegalArgumentException("the catalogue has no finding called '" + id + "'");
+        });
         PowertrainShares shares = PowertrainShares.USUAL;
         CarAge age = CarAge.of(vehicle, on);
         List<String> assumptions = new ArrayList<>(age.assumptions());
@@ -76,10 +97,10 @@ public final class FailureNetwork {
         Map<Engine, Double> engines = shares.engines(vehicle.powertrain());
         for (Engine engine : engines.keySet()) {
             PowertrainBits powertrain = new PowertrainBits(engine, vehicle.powertrain(), shares);
-            models.add(FailureModel.of(catalogue, powertrain, exposure, age));
+            models.add(FailureModel.of(catalogue, powertrain, exposure, age, unmentioned));
         }
         double[] weights = engines.values().stream().mapToDouble(Double::doubleValue).toArray();
-        return new FailureNetwork(catalogue, models, weights, List.copyOf(assumptions));
+        return new FailureNetwork(catalogue, models, weights, List.copyOf(assumptions), unmentioned);
     }
 
     /** Ids of the items that this car can have, in catalogue order. */

@@ -74,6 +74,9 @@ final class SampledPosterior implements Posterior {
             double chance = chance(model.finding(seen.getKey()), state);
             log += Math.log(seen.getValue().ifTrue() * chance + seen.getValue().ifFalse() * (1 - chance));
         }
+        for (NoisyOr told : model.silences()) {
+            log += Math.log1p(-chance(told, state));
+        }
         for (Map.Entry<String, Likelihood> seen : evidence.items().entrySet()) {
             log += model.indexOf().containsKey(seen.getKey()) ? 0 : Math.log(seen.getValue().ifFalse());
         }

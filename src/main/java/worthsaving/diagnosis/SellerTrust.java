@@ -1,5 +1,6 @@
 package worthsaving.diagnosis;
 
+import worthsaving.quantity.Probability;
 import worthsaving.quantity.Source;
 
 /**
@@ -9,6 +10,8 @@ import worthsaving.quantity.Source;
  * @param admitsFinding "it knocks"
  * @param deniesFinding "no knocks": {@code ifTrue} is the chance of saying so although it does
  * @param namesItem "needs a head gasket"
+ * @param mentions chance that an advert tells of a complaint that the car has
+ * @param mentionsPraising the same for an advert that calls the car good or better: it claims that it runs
  * @param deniesItem "the gearbox is fine"
  */
 public record SellerTrust(
@@ -16,6 +19,8 @@ public record SellerTrust(
         Likelihood deniesFinding,
         Likelihood namesItem,
         Likelihood deniesItem,
+        Probability mentions,
+        Probability mentionsPraising,
         Source source) {
 
     public static final SellerTrust USUAL = new SellerTrust(
@@ -23,5 +28,7 @@ public record SellerTrust(
             new Likelihood(0.30, 0.60),
             new Likelihood(0.50, 0.10),
             new Likelihood(0.35, 0.55),
+            Probability.of(0.80),
+            Probability.of(0.95),
             Source.guess("how often sellers admit and deny, from memory; not measured"));
 }

@@ -1,12 +1,16 @@
 package worthsaving.diagnosis;
 
 import java.util.Collection;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.FindingKind;
+import worthsaving.quantity.Probability;
+import worthsaving.vehicle.Listing;
 import worthsaving.vehicle.Observation;
 import worthsaving.vehicle.Observation.Sight;
 import worthsaving.vehicle.Observation.Witness;
@@ -14,13 +18,20 @@ import worthsaving.vehicle.Observation.Witness;
 /** Turns what was seen and what was said into evidence. */
 public final class Witnesses {
 
+    private static final Set<String> PRAISE = Set.of("new", "like new", "excellent", "good");
+
     private final Set<String> findings;
     private final Set<String> items;
+    private final Set<String> advertised;
     private final SellerTrust trust;
 
     public Witnesses(Catalogue catalogue, SellerTrust trust) {
         this.findings = catalogue.findings().stream().map(FindingKind::id).collect(Collectors.toUnmodifiableSet());
         this.items = catalogue.items().stream().map(FailureItem::id).collect(Collectors.toUnmodifiableSet());
+        this.advertised = catalogue.findings().stream()
+                .filter(f -> f.stage() == FindingKind.Stage.ADVERT)
+                .map(FindingKind::id)
+                .collect(Collectors.toUnmodifiableSet());
         this.trust = Objects.requireNonNull(trust, "trust");
     }
 
@@ -40,6 +51,22 @@ public final class Witnesses {
             }
         }
         return evidence;
+    }
+
+    /**
+     * What an advert would name and this one does not: every finding of the advert stage that nobody said
+     * anything of, with the chance that the seller would have.
+     */
+    public Map<String, Probability> unmentioned(Listing listing) {
+        Set<String> named = listing.observations().stream().map(Observation::subject).collect(Collectors.toSet());
+        boolean praised = PRAISE.contains(listing.vehicle().condition().orElse(""));
+        Map<String, Probability> silent = new TreeMap<>();
+        for (String finding : advertised) {
+            if (!named.contains(finding)) {
+                silent.put(finding, praised ? trust.mentionsPraising() : trust.mentions());
+            }
+        }
+        return silent;
     }
 
     private static boolean speaks(Observation o) {

@@ -67,8 +67,8 @@ public final class Judge {
         if (refusal.isPresent()) {
             return refusal.get();
         }
-        FailureNetwork network =
-                FailureNetwork.of(catalogue, listing.vehicle(), listing.exposure(), listing.seen());
+        FailureNetwork network = FailureNetwork.of(catalogue, listing.vehicle(), listing.exposure(), listing.seen(),
+                witnesses.unmentioned(listing));
         Outcome outcome = network.attempt(witnesses.evidence(listing.observations()));
         if (outcome instanceof Outcome.Impossible impossible) {
             return new Judged.Refused(listing,
@@ -104,6 +104,7 @@ public final class Judge {
                 listing.vehicle().title(),
                 items,
                 usualFaults.of(diagnosis.network()),
+                listing.ask().get(),
                 settings.method());
         Assessment assessment =
                 DealEngine.assess(deal, settings.terms(), settings.rule(), listing.ask().get());

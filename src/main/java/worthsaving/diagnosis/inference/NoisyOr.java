@@ -88,6 +88,24 @@ public record NoisyOr(double leak, int[] causes, double[] chances) {
                 : new NoisyOr(1 - silent, Arrays.copyOf(open, left), Arrays.copyOf(chance, left));
     }
 
+    /**
+     * The effect brought about and told of, when each cause's effect is told of with a chance of its own: leak and
+     * chances scaled.
+     */
+    public NoisyOr told(double mention) {
+        return new NoisyOr(leak * mention, causes, Arrays.stream(chances).map(c -> c * mention).toArray());
+    }
+
+    /** The effect given that it was not {@link #told}: (1 - c) / (1 - c mention) is 1 less this chance, cause by cause. */
+    public NoisyOr untold(double mention) {
+        return new NoisyOr(
+                untold(leak, mention), causes, Arrays.stream(chances).map(c -> untold(c, mention)).toArray());
+    }
+
+    private static double untold(double chance, double mention) {
+        return chance == 0 ? 0 : chance * (1 - mention) / (1 - chance * mention);
+    }
+
     /** The causes from {@code from} to {@code to} alone, without leak. */
     NoisyOr part(int from, int to) {
         return new NoisyOr(0, Arrays.copyOfRange(causes, from, to), Arrays.copyOfRange(chances, from, to));
