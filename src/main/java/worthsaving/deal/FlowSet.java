@@ -31,12 +31,12 @@ final class FlowSet {
         TermDraws t = prepared.terms(terms);
         this.incomeTax = t.get(Term.INCOME_TAX);
         Flows make = new Flows(prepared.deal(), t, prepared.repair(), prepared.value());
-        this.means = new PatternMeans(prepared.deal(), t, make.finishNothing(), weights);
+        this.means = new PatternMeans(prepared.deal(), terms, t, make.finishNothing(), weights);
         this.exit = Stream.of(make.asItStands(true), make.partOut(true), make.scrap(true))
                 .max(Comparator.comparingDouble(f -> PatternMeans.mean(f.before(), weights)))
                 .orElseThrow();
         this.finished = finished();
-        flows.put(WayOut.REPAIR_AND_SELL, repairAndSell(make.finish(Levelling.of(prepared, finished))));
+        flows.put(WayOut.REPAIR_AND_SELL, repairAndSell(make.finish(Levelling.of(prepared, terms, t, finished))));
         flows.put(WayOut.SELL_AS_IT_STANDS, make.asItStands(false));
         flows.put(WayOut.PART_OUT, make.partOut(false));
         flows.put(WayOut.SCRAP, make.scrap(false));

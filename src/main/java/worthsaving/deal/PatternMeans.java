@@ -22,7 +22,7 @@ final class PatternMeans {
     private final double parts;
 
     /** @param nothing flow of selling with nothing to mend */
-    PatternMeans(DealCase deal, TermDraws t, Flow nothing, double[] weights) {
+    PatternMeans(DealCase deal, DealTerms terms, TermDraws t, Flow nothing, double[] weights) {
         double[] inverse = t.get(Term.WORK_PER_DAY).clone();
         for (int i = 0; i < inverse.length; i++) {
             inverse[i] = 1 / inverse[i];
@@ -31,14 +31,14 @@ final class PatternMeans {
         this.fixed = mean(nothing.fixed(), weights);
         this.days = mean(nothing.days(), weights);
         this.daysPerHour = mean(inverse, weights);
-        this.holding = mean(t.get(Term.HOLDING_PER_DAY_OWN), weights);
-        this.capitalPerDay = mean(t.get(Term.CAPITAL_RATE), weights) / 365;
+        this.holding = terms.mean(Term.HOLDING_PER_DAY_OWN);
+        this.capitalPerDay = terms.mean(Term.CAPITAL_RATE) / 100 / 365;
         this.priceFactor = mean(nothing.priceFactor(), weights);
-        this.speed = mean(t.get(Term.SPEED), weights);
+        this.speed = terms.mean(Term.SPEED) / 100;
         this.rate = deal.labour().hourly().amount();
         this.own = deal.labour().own();
-        this.parts = mean(t.get(Term.PARTS_PRICE), weights);
-        this.borne = mean(t.get(Term.REPEAT_BORNE), weights);
+        this.parts = terms.mean(Term.PARTS_PRICE) / 100;
+        this.borne = terms.mean(Term.REPEAT_BORNE) / 100;
     }
 
     /** Expected money from finishing, price apart. */

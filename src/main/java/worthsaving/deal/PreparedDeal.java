@@ -121,7 +121,7 @@ public final class PreparedDeal {
     private QuasiPoints points() {
         return new QuasiPoints(levels, deal.method().seed(), VALUE, TermDraws.name(Term.SPEED),
                 TermDraws.name(Term.ASIS_SHARE), TermDraws.name(Term.DAYS_TO_SELL), TermDraws.name(Term.DAYS_WAITING),
-                TermDraws.name(Term.PARTOUT_GROSS));
+                TermDraws.name(Term.PARTOUT_GROSS), TermDraws.name(Term.PARTS_PRICE));
     }
 
     private List<Optional<PlanDraw>> draw(QuasiPoints points) {
