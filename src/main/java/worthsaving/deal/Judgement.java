@@ -38,7 +38,7 @@ final class Judgement {
         buying().forEach(way -> under.put(way, limits.get(way).under(rule)));
         MostToPay most = mostToPay(under, ask);
         Money price = ask.or(most::limit).orElse(Money.zero(terms.currency()));
-        WayOut best = bestAt(price.amount());
+        WayOut best = bestAt(price.amount(), under);
         List<WayResult> ways = Stream.of(WayOut.values())
                 .map(way -> result(way, price, Optional.ofNullable(under.get(way)))).toList();
         // Walking away is explained by what repairing would have brought.
@@ -80,9 +80,13 @@ final class Judgement {
         return new Money(Math.min(round, Math.floor(from)), terms.currency());
     }
 
-    /** Among the ways that are open the one with the greatest expected profit, if it beats not buying. */
-    private WayOut bestAt(double price) {
-        return buying()
+    /**
+     * Among the ways that are open and meet the rule at this price, or else among all that are open, the one
+     * with the greatest expected profit; not buying when none has any.
+     */
+    private WayOut bestAt(double price, Map<WayOut, Limit> under) {
+        List<WayOut> meeting = buying().filter(w -> under.get(w).price().orElse(-1) >= price).toList();
+        return (meeting.isEmpty() ? buying() : meeting.stream())
                 .filter(w -> limits.get(w).expectedProfit(price) > 0)
                 .max(Comparator.comparingDouble(w -> limits.get(w).expectedProfit(price)))
                 .orElse(WayOut.WALK_AWAY);

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Range;
 import worthsaving.quantity.Seed;
+import worthsaving.quantity.Source;
 
 class DealEngineTest {
 
@@ -93,6 +94,19 @@ class DealEngineTest {
         Assessment a = DealEngine.assess(partly, SampleDeals.timingChainTerms(), RULE, ASK);
         assertThat(a.chanceUnmendable()).isCloseTo(.15, within(1e-12));
         assertThat(a.way(WayOut.REPAIR_AND_SELL).profit().least()).isCloseTo(-2_438 - 230 - 95, within(0.01));
+    }
+
+    @Test
+    void a_way_that_breaks_the_rule_is_not_the_one_to_plan_for() {
+        DealTerms gamble = SampleDeals.timingChainTerms()
+                .with(Term.PARTOUT_GROSS, new Range(0, 1_000, 24_000), Source.guess("invented"));
+        Assessment a = DealEngine.assess(SampleDeals.timingChain(), gamble, RULE, ASK);
+        assertThat(a.way(WayOut.PART_OUT).expectedProfit()).isGreaterThan(1_500);
+        assertThat(a.way(WayOut.PART_OUT).chanceOfLoss()).isGreaterThan(.20);
+        assertThat(a.best()).isEqualTo(WayOut.REPAIR_AND_SELL);
+        Assessment bold = DealEngine.assess(
+                SampleDeals.timingChain(), gamble, BuyerRule.of(usd(1_000), 1), ASK);
+        assertThat(bold.best()).isEqualTo(WayOut.PART_OUT);
     }
 
     @Test
