@@ -28,6 +28,30 @@ public record KeeperOption(
         running = List.copyOf(running);
     }
 
+    /**
+     * Mending the car and keeping it, by own hands or at a quote.
+     *
+     * @param repair what the repair costs
+     * @param asItStands what the car would fetch unmended, given up by keeping it
+     * @param again chance that the repair must be done again, and its cost
+     */
+    public static KeeperOption repair(String name, Money repair, Money asItStands, Scenario.Repeat again,
+            Money otherRepairs, Money endValue) {
+        return new KeeperOption(name,
+                List.of(new CashLine("repair", repair), new CashLine("as-is value given up", asItStands)),
+                Optional.of(again), otherRepairs, List.of(), endValue);
+    }
+
+    /** Buying another car: price, tax on it, title and inspection from the terms. */
+    public static KeeperOption replace(String name, Money price, DealTerms terms, Money otherRepairs,
+            List<CashLine> running, Money endValue) {
+        return new KeeperOption(name,
+                List.of(new CashLine("price with tax and fees", terms.priceTerms().costOf(price)),
+                        new CashLine("title", terms.money(Term.TITLE_TRANSFER).plus(terms.money(Term.TITLE_HISTORY))),
+                        new CashLine("inspection", terms.money(Term.INSPECTION_PAID))),
+                Optional.empty(), otherRepairs, running, endValue);
+    }
+
     public Money upfrontTotal() {
         return CashLine.sum(upfront, Money.zero(endValue.currency()));
     }

@@ -79,6 +79,27 @@ public final class PreparedDeal {
         return new Judgement(this, terms, rule).at(ask);
     }
 
+    /**
+     * Cost of mending everything, own hours at their worth, jobs done twice before the car runs included;
+     * over the patterns that can be mended, empty when none can.
+     */
+    public Optional<Outcome> repairCost(DealTerms terms) {
+        TermDraws t = terms(terms);
+        double rate = deal.labour().hourly().amount();
+        double[] costs = new double[value.length];
+        double[] share = new double[value.length];
+        boolean any = false;
+        for (int r = 0; r < runs().size(); r++) {
+            for (int i = runs().get(r).from(); i < runs().get(r).to() && plans.get(r).isPresent(); i++) {
+                costs[i] = repair.cash()[i] * t.get(Term.PARTS_PRICE)[i]
+                        + repair.hours()[i] * t.get(Term.SPEED)[i] * rate;
+                share[i] = weights()[i];
+                any = true;
+            }
+        }
+        return any ? Optional.of(Outcome.of(costs, share)) : Optional.empty();
+    }
+
     /** Expected profit of one way out at a price, without the rest of a judgement. */
     public double expectedProfit(DealTerms terms, WayOut way, Money price) {
         return new FlowSet(this, terms).limit(way).expectedProfit(way == WayOut.WALK_AWAY ? 0 : price.amount());

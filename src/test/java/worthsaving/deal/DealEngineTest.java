@@ -110,6 +110,17 @@ class DealEngineTest {
     }
 
     @Test
+    void the_cost_of_mending_stands_alone() {
+        Outcome cost = DealEngine.prepare(SampleDeals.timingChain()).repairCost(SampleDeals.timingChainTerms())
+                .orElseThrow();
+        assertThat(cost.mean()).isCloseTo(1_917, within(1e-6));
+        assertThat(cost.greatest()).isCloseTo(3_740, within(1e-9));
+        DealCase hopeless = SampleDeals.car(SampleDeals.timingChain().patterns(), failed -> Optional.empty(),
+                SampleDeals.exactly(6_200));
+        assertThat(DealEngine.prepare(hopeless).repairCost(SampleDeals.timingChainTerms())).isEmpty();
+    }
+
+    @Test
     void a_tenth_more_value_is_worth_it_less_the_reserve() {
         PreparedDeal car = DealEngine.prepare(SampleDeals.timingChain());
         double dearer = car.withValueTimes(1.1)

@@ -1,6 +1,7 @@
 package worthsaving.deal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static worthsaving.quantity.Money.usd;
 
@@ -61,6 +62,29 @@ class KeeperCaseTest {
         assertThat(100 * after.perMile(rusty).amount()).isCloseTo(25.31, CENT);
         assertThat(after.cheapest()).isEqualTo(replace);
         assertThat(after.saving(replace, rusty).amount()).isCloseTo(539.50, CENT);
+    }
+
+    @Test
+    void options_from_parts_and_terms_give_the_same_table() {
+        KeeperOption mended = KeeperOption.repair("used engine", usd(4_300), usd(900),
+                new Scenario.Repeat(Probability.of(.12), usd(2_600)), usd(3_300), usd(2_800));
+        assertThat(mended.netCost().amount()).isCloseTo(6_012, CENT);
+        DealTerms terms = SampleDeals.nothingElse().with(Term.SALES_TAX, 6.5).with(Term.TITLE_TRANSFER, 250)
+                .with(Term.INSPECTION_PAID, 150);
+        KeeperOption other = KeeperOption.replace("another car at 6,000", usd(6_000), terms, usd(4_500), List.of(),
+                usd(2_600));
+        assertThat(other.upfrontTotal().amount()).isCloseTo(6_790, CENT);
+        assertThat(other.netCost().amount()).isCloseTo(8_690, CENT);
+    }
+
+    @Test
+    void guesses_by_age_add_up_over_the_bands() {
+        assertThat(KeeperGuesses.otherRepairs(9, 36).amount()).isCloseTo(850 + 1_150 + 1_150, CENT);
+        assertThat(KeeperGuesses.otherRepairs(20, 12).amount()).isCloseTo(1_800, CENT);
+        assertThat(KeeperGuesses.otherRepairs(5, 0).amount()).isZero();
+        assertThat(KeeperGuesses.endValue(usd(6_000), 24, usd(300)).amount()).isCloseTo(6_000 * .865 * .865, CENT);
+        assertThat(KeeperGuesses.endValue(usd(400), 120, usd(300))).isEqualTo(usd(300));
+        assertThatThrownBy(() -> KeeperGuesses.otherRepairs(-1, 12)).hasMessageContaining("zero or more");
     }
 
     private void assertRow(KeeperOption option, double upfront, double net, double cents) {
