@@ -26,7 +26,8 @@ import worthsaving.vehicle.TitleBrand;
  * ask, value and quote; the quote is for the one most probable set of failed items, as a seller or a
  * shop gives it. Whoever buys repairs and may stop. What happens is one draw from the true distribution.
  * Profit above target takes the target off every purchase: it is what the place, the money and the weeks
- * of one car could earn elsewhere. In the second run the tool's probabilities are wrong by a random factor of their odds.
+ * of one car could earn elsewhere. In the second run the tool's probabilities are
+ * wrong by a random factor of their odds.
  */
 public final class RulesCompared {
 
@@ -94,7 +95,8 @@ public final class RulesCompared {
         for (double sigma : new double[] {0, 0.7}) {
             System.out.println(sigma == 0 ? "Right probabilities:" : "Odds wrong by a factor of about two:");
             System.out.println();
-            System.out.println("| buyer | bought | profit per car seen | above target per car seen ± s.e. | against the last row ± s.e."
+            System.out.println("| buyer | bought | profit per car seen"
+                    + " | above target per car seen ± s.e. | against the last row ± s.e."
                     + " | per car bought | losses among bought"
                     + " | missed bargains | mean profit missed |");
             System.out.println("|---|---|---|---|---|---|---|---|---|");
@@ -202,7 +204,8 @@ public final class RulesCompared {
         for (String id : failed.stream().sorted().toList()) {
             int j = Integer.parseInt(id.substring(5));
             jobs.add(new RepairPlan.Job(id, id, Set.of(id), PartSource.USED, new MoneyRange(parts(j), Money.USD),
-                    MoneyRange.usd(0, 0, 0), new HoursRange(hours(j)), Probability.of(.95), Probability.of(.06), false));
+                    MoneyRange.usd(0, 0, 0), new HoursRange(hours(j)),
+                    Probability.of(.95), Probability.of(.06), false));
         }
         return Optional.of(new RepairPlan(failed, jobs,
                 List.of(new RepairPlan.PaidStep("ACCESS", "access", new HoursRange(ACCESS))), List.of(), Hours.NONE,

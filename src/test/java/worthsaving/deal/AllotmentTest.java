@@ -35,7 +35,8 @@ class AllotmentTest {
         double[] weights = new SplittableRandom(seed).doubles(5_000).map(u -> Math.pow(u, 60)).toArray();
         double sum = Arrays.stream(weights).sum();
         double[] sorted = Arrays.stream(weights).map(w -> w / sum).sorted().toArray();
-        double[] descending = IntStream.range(0, sorted.length).mapToDouble(i -> sorted[sorted.length - 1 - i]).toArray();
+        double[] descending = IntStream.range(0, sorted.length)
+                .mapToDouble(i -> sorted[sorted.length - 1 - i]).toArray();
         List<BitSet> sets = IntStream.range(0, descending.length)
                 .mapToObj(i -> BitSet.valueOf(new long[] {i})).toList();
         Allotment allotment = Allotment.of(

@@ -162,6 +162,7 @@ public final class SampleDeals {
     }
 
     private static RepairPlan certain(Set<String> failed, double parts, double hours) {
-        return plan(failed, job("WHOLE", MoneyRange.usd(parts, parts, parts), HoursRange.of(hours, hours, hours), 1, 0));
+        MoneyRange money = MoneyRange.usd(parts, parts, parts);
+        return plan(failed, job("WHOLE", money, HoursRange.of(hours, hours, hours), 1, 0));
     }
 }

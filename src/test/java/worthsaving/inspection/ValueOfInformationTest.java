@@ -68,7 +68,8 @@ class ValueOfInformationTest {
 
     /** Raiffa and Schlaifer (1961), table of the unit normal linear loss; values run independently. */
     @ParameterizedTest
-    @CsvSource({"0, 0.3989422804014327", ".5, 0.19779655740130603", "1, 0.08331547058768629", "2, 0.008490702616829632"})
+    @CsvSource({"0, 0.3989422804014327", ".5, 0.19779655740130603", "1, 0.08331547058768629",
+        "2, 0.008490702616829632"})
     void unit_normal_loss(double u, double expected) {
         assertThat(NormalLoss.unitLoss(u)).isCloseTo(expected, within(1e-12));
     }
