@@ -65,7 +65,7 @@ class VerdictTest {
         Map<String, FailureItem> items = Map.of("BEARINGS", SampleDeals.item("BEARINGS", Flag.HARD_STOP));
         assertThat(verdict(TitleBrand.CLEAN, items, usd(100)).kind()).isEqualTo(Verdict.Kind.HARD_STOP);
         BuyerRule bold = new BuyerRule(RULE.targetProfit(), RULE.mostChanceOfLoss(), RULE.leastPerHour(), RULE.ways(),
-                Probability.of(.16), RULE.openingShare());
+                Probability.of(.16), Probability.of(.16), RULE.openingShare());
         assertThat(assess(TitleBrand.CLEAN, items, usd(100), bold).kind()).isEqualTo(Verdict.Kind.BUY);
     }
 
