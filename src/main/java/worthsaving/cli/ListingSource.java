@@ -7,11 +7,14 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Currency;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.TypeConversionException;
 import worthsaving.catalog.Catalogue;
 import worthsaving.intake.IntakeFault;
 import worthsaving.intake.IntakeSettings;
@@ -42,7 +45,11 @@ final class ListingSource {
     @Option(names = "--unit", paramLabel = "mi|km", description = "Unit of odometers without one (default: mi).")
     private Unit unit = Unit.MI;
 
-    @Option(names = "--today", paramLabel = "DATE", description = "Day that ages are counted to (default: today).")
+    @Option(
+            names = "--today",
+            paramLabel = "DATE",
+            converter = Day.class,
+            description = "Day that ages are counted to (default: today).")
     private LocalDate today = LocalDate.now();
 
     Path file() {
@@ -85,6 +92,17 @@ final class ListingSource {
             Lot lot = new ListingReader(vocabulary, settings()).read(in, file.getFileName().toString());
             lot.faults().forEach(fault -> err.println(TextTable.plain(fault.toString())));
             return lot;
+        }
+    }
+
+    private static final class Day implements ITypeConverter<LocalDate> {
+        @Override
+        public LocalDate convert(String text) {
+            try {
+                return LocalDate.parse(text);
+            } catch (DateTimeParseException e) {
+                throw new TypeConversionException("'" + text + "' is no day; write it as 2026-11-25");
+            }
         }
     }
 

@@ -57,6 +57,11 @@ public final class Main {
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
+                .setParameterExceptionHandler((e, given) -> {
+                    err.println(e.getMessage());
+                    err.println("See: " + e.getCommandLine().getCommandSpec().qualifiedName() + " --help");
+                    return ExitCode.USAGE;
+                })
                 .setExecutionExceptionHandler((e, failed, parsed) -> report(e, err));
         try {
             return commandLine.execute(args);

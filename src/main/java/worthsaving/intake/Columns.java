@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -59,7 +60,7 @@ final class Columns {
                 case YEAR -> YEAR.asMatchPredicate();
                 case PRICE -> MONEY.asMatchPredicate();
                 case ODOMETER -> LENGTH.asMatchPredicate();
-                case MAKE -> cell -> makes.contains(cell.toLowerCase(java.util.Locale.ROOT));
+                case MAKE -> cell -> makes.contains(cell.toLowerCase(Locale.ROOT));
                 default -> cell -> false;
             };
             List<Integer> fits = new ArrayList<>();

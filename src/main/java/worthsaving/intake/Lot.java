@@ -1,6 +1,7 @@
 package worthsaving.intake;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import worthsaving.vehicle.Listing;
 
@@ -21,7 +22,7 @@ public record Lot(LotSummary summary, List<LotEntry> entries, List<RefusedRow> r
     public List<IntakeFault> faults() {
         List<IntakeFault> all = new ArrayList<>(warnings);
         refused.forEach(r -> all.addAll(r.faults()));
-        all.sort(java.util.Comparator.comparingLong(IntakeFault::row));
+        all.sort(Comparator.comparingLong(IntakeFault::row));
         return all;
     }
 

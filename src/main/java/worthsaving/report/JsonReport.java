@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import java.io.IOException;
 import java.io.Writer;
+import java.nio.CharBuffer;
 
 /**
  * Writes one JSON object piece by piece, so that a long list of results need not be held. It begins with
@@ -73,7 +74,7 @@ public final class JsonReport {
 
         @Override
         public void write(char[] buffer, int offset, int length) throws IOException {
-            out.append(java.nio.CharBuffer.wrap(buffer, offset, length));
+            out.append(CharBuffer.wrap(buffer, offset, length));
         }
 
         @Override

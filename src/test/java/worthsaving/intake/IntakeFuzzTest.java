@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.Stream;
@@ -46,7 +47,7 @@ class IntakeFuzzTest {
             int number = i;
             assertTimeoutPreemptively(Duration.ofSeconds(5), () -> check(table, outcome), () -> "table " + number);
         }
-        assertThat(java.util.Arrays.stream(outcome).min().orElseThrow())
+        assertThat(Arrays.stream(outcome).min().orElseThrow())
                 .as("fewest of good rows, refused rows, refused files")
                 .isGreaterThan(TABLES / 100);
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -15,9 +16,9 @@ import worthsaving.quantity.Money;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Fact;
 import worthsaving.vehicle.Listing;
-import worthsaving.vehicle.Observation;
 import worthsaving.vehicle.Observation.Sight;
 import worthsaving.vehicle.Observation.Witness;
+import worthsaving.vehicle.Observation;
 import worthsaving.vehicle.Powertrain;
 import worthsaving.vehicle.TitleBrand;
 
@@ -151,7 +152,7 @@ class ListingReaderTest {
             table.append("A").append(i).append(",2012,ford,focus,90000,1500\n");
         }
         CountingSink sink = new CountingSink(2);
-        LotSummary summary = Tables.reader().read(new java.io.StringReader(table.toString()), "t.csv", sink);
+        LotSummary summary = Tables.reader().read(new StringReader(table.toString()), "t.csv", sink);
 
         assertThat(summary.cancelled()).isTrue();
         assertThat(summary.good()).isEqualTo(2_000).isEqualTo(sink.good);

@@ -1,7 +1,6 @@
 package worthsaving.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -16,8 +15,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** Raw tables of open price data, where they are at hand: every row is a listing or a named fault. */
 class OpenDataTest {
 
-    private static final Path FOLDER = Path.of(System.getProperty("worthsaving.shared", "../shared"), "data");
-
     /** Row counts of the files' own description; the least share of good rows is what was measured, rounded down. */
     @ParameterizedTest
     @CsvSource({
@@ -27,8 +24,7 @@ class OpenDataTest {
         "de_classifieds_2016_damage.csv, 13898, 0.98"
     })
     void reads_as_listings(String name, long rows, double leastGood) throws IOException {
-        Path file = FOLDER.resolve(name);
-        assumeTrue(Files.exists(file), "open price data not at hand; say where with -Dworthsaving.shared=FOLDER");
+        Path file = OutsideFiles.file("data/" + name);
         Map<String, Integer> reasons = new TreeMap<>();
         long[] known = new long[2];
         LotSink sink = new LotSink() {

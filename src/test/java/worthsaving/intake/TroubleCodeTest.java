@@ -3,6 +3,7 @@ package worthsaving.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -43,7 +44,7 @@ class TroubleCodeTest {
         for (int bytes = 0; bytes <= 0xffff; bytes++) {
             TroubleCode code = TroubleCode.ofBytes(bytes);
             assertThat(code.bytes()).isEqualTo(bytes);
-            assertThat(TroubleCode.parse(code.text().toLowerCase(java.util.Locale.ROOT))).contains(code);
+            assertThat(TroubleCode.parse(code.text().toLowerCase(Locale.ROOT))).contains(code);
         }
     }
 
