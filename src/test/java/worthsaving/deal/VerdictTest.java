@@ -63,10 +63,14 @@ class VerdictTest {
     @Test
     void an_item_that_must_not_be_bought_stops_when_it_is_likely() {
         Map<String, FailureItem> items = Map.of("BEARINGS", SampleDeals.item("BEARINGS", Flag.HARD_STOP));
-        assertThat(verdict(TitleBrand.CLEAN, items, usd(100)).kind()).isEqualTo(Verdict.Kind.HARD_STOP);
-        BuyerRule bold = new BuyerRule(RULE.targetProfit(), RULE.mostChanceOfLoss(), RULE.leastPerHour(), RULE.ways(),
-                Probability.of(.16), Probability.of(.16), RULE.openingShare());
-        assertThat(assess(TitleBrand.CLEAN, items, usd(100), bold).kind()).isEqualTo(Verdict.Kind.BUY);
+        assertThat(assess(TitleBrand.CLEAN, items, usd(100), stopAbove(.10)).kind())
+                .isEqualTo(Verdict.Kind.HARD_STOP);
+        assertThat(assess(TitleBrand.CLEAN, items, usd(100), stopAbove(.16)).kind()).isEqualTo(Verdict.Kind.BUY);
+    }
+
+    private static BuyerRule stopAbove(double chance) {
+        return new BuyerRule(RULE.targetProfit(), RULE.mostChanceOfLoss(), RULE.leastPerHour(), RULE.ways(),
+                Probability.of(chance), Probability.of(.16), RULE.openingShare());
     }
 
     @Test

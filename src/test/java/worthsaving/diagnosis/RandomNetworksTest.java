@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import worthsaving.catalog.FindingKind;
@@ -88,7 +89,7 @@ class RandomNetworksTest {
         PowertrainBits powertrain = new PowertrainBits(
                 Powertrain.Engine.PETROL_TURBO, SmallCatalogue.CAR.powertrain(), PowertrainShares.USUAL);
         CarAge age = CarAge.of(SmallCatalogue.CAR, SmallCatalogue.TODAY);
-        FailureModel model = FailureModel.of(random.catalogue(), powertrain, random.exposure(), age);
+        FailureModel model = FailureModel.of(random.catalogue(), powertrain, random.exposure(), age, Map.of());
         return ExactPosterior.of(model, random.evidence(), 2, BucketTree.WIDTH_GUARD).orElseThrow();
     }
 

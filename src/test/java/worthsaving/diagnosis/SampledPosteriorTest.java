@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import java.util.Map;
 import worthsaving.catalog.Applicability;
 import worthsaving.catalog.Catalogue;
 import worthsaving.diagnosis.inference.BucketTree;
@@ -55,7 +56,7 @@ class SampledPosteriorTest {
                 Fact.known(Powertrain.Drive.FRONT));
         PowertrainBits bits = new PowertrainBits(Powertrain.Engine.PETROL, car, PowertrainShares.USUAL);
         return FailureModel.of(
-                CATALOGUE, bits, Exposure.UNKNOWN, CarAge.of(SmallCatalogue.CAR, SmallCatalogue.TODAY));
+                CATALOGUE, bits, Exposure.UNKNOWN, CarAge.of(SmallCatalogue.CAR, SmallCatalogue.TODAY), Map.of());
     }
 
     private static Posterior exact(Evidence evidence) {
