@@ -1,89 +1,67 @@
 #!/usr/bin/env python3
 """Sets the links of the presenting conditions (does not crank, knocks, ...) from usual shares.
 
-Usage: python3 src/bench/presenting/calibrate.py [catalogue folder] < weights.csv > links.csv
+Usage: python3 src/bench/presenting/calibrate.py [--write] [catalogue folder] < weights.csv > links.csv
 
-In:  finding, item, weight, rate, base. rate: how often cars of the reference age are offered so (a scale,
-     nothing more); weight: how often the item is behind it among cars offered so, in any unit that is
-     common to the finding.
-Out: finding, item, link = min(0.9, rate * weight / (base * prior)), where base is the sum that weights
-     of the causes on one car reach and prior the chance that the item stands failed on a car of
-     10 years and 120,000 miles, secondary damage included.
-
-Secondary damage is added up cause by cause as if causes were independent: near enough for a guess, and
-the same on every machine. Items that exist on several powertrains take the first of POWERTRAINS.
+In:  finding, item, weight, rate, base, least. rate: how many cars of the reference age are in that state;
+     weight: how often the item is behind it among cars offered so, in any unit that is common to the
+     finding; least: the chance that a car on which this item has failed must be in that state, whatever
+     the shares (a broken timing belt does not start).
+Out: finding, item, link = rate * weight / (base * prior), at least least and at most CAP, where base is
+     the sum that weights of the causes on one car reach and prior the chance that the item stands failed
+     on a car of 10 years and 120,000 miles, secondary damage included. Low and high of the range let the
+     chance of silence vary by the powers 0.6 and 1.7. With --write finding_links.csv is changed as well.
 """
 import csv
-import math
 import sys
 from pathlib import Path
 
+sys.path.insert(0, str(Path(__file__).resolve().parent.parent / "onset"))
+
+from fit_onsets import joined
+from marginals import marginals, table
+
 AGE, MILES = 10, 120_000
 CAP = 0.9
-POWERTRAINS = (
-    ("PETROL_TURBO", "CHAIN", "AUTOMATIC", "FRONT"), ("PETROL", "BELT", "MANUAL", "ALL"),
-    ("DIESEL", "BELT", "DUAL_CLUTCH", "REAR"), ("HYBRID", "CHAIN", "ELECTRIC_DRIVE", "FRONT"),
-    ("PETROL", "CHAIN", "CVT", "FRONT"), ("ELECTRIC", "CHAIN", "ELECTRIC_DRIVE", "FRONT"))
 
 
-def table(path):
-    with open(path, encoding="utf-8") as lines:
-        return list(csv.DictReader(line for line in lines if not line.startswith("#")))
-
-
-def own(item):
-    w = float(item["mileage_share"])
-    wear = (1 - w) * AGE + w * MILES / 12_000
-    scale = math.inf if item["scale_years"] == "never" else float(item["scale_years"])
-    survival = math.exp(-((wear / scale) ** float(item["shape"])))
-    return 1 - (1 - float(item["event"])) * survival
-
-
-def exists(item, powertrain):
-    return all(item[column] == "any" or kind in item[column].split()
-               for column, kind in zip(("engines", "timing", "gearboxes", "drives"), powertrain))
-
-
-def priors(items, damage):
-    causes = {}
-    for link in damage:
-        causes.setdefault(link["effect"], []).append((link["cause"], float(link["mode"])))
-    by_id = {item["id"]: item for item in items}
-
-    def prior(item_id, powertrain, known):
-        if item_id not in known:
-            item = by_id[item_id]
-            if not exists(item, powertrain):
-                known[item_id] = 0.0
-            else:
-                sound = 1 - own(item)
-                for cause, chance in causes.get(item_id, ()):
-                    sound *= 1 - chance * prior(cause, powertrain, known)
-                known[item_id] = 1 - sound
-        return known[item_id]
-
-    result = {}
-    for powertrain in POWERTRAINS:
-        known = {}
-        for item in items:
-            if exists(item, powertrain):
-                result.setdefault(item["id"], prior(item["id"], powertrain, known))
-    return result
+def two_digits(x):
+    return float(f"{x:.2g}")
 
 
 def links(weights, folder):
-    prior = priors(table(folder / "items.csv"), table(folder / "damage.csv"))
-    return [(row["finding"], row["item"], min(CAP, float(row["rate"]) * float(row["weight"])
-            / (float(row["base"]) * prior[row["item"]]))) for row in weights]
+    prior = marginals(table(folder / "items.csv"), table(folder / "damage.csv"), AGE, MILES)
+    return {
+        (row["finding"], row["item"]): two_digits(min(CAP, max(
+            float(row["least"] or 0),
+            float(row["rate"]) * float(row["weight"]) / (float(row["base"]) * prior.mean(row["item"])))))
+        for row in weights}
+
+
+def with_range(mode):
+    return [f"{1 - (1 - mode) ** 0.6:.3f}", f"{mode:g}", f"{1 - (1 - mode) ** 1.7:.3f}"]
+
+
+def write(path, chances):
+    lines = path.read_text(encoding="utf-8").splitlines()
+    for n, line in enumerate(lines):
+        cells = next(csv.reader([line]))
+        if tuple(cells[:2]) in chances:
+            lines[n] = joined(cells[:2] + with_range(chances[tuple(cells[:2])]) + cells[5:])
+    path.write_text("\n".join(lines) + "\n", encoding="utf-8")
 
 
 def main():
-    folder = Path(sys.argv[1] if len(sys.argv) > 1 else "shared/catalogue")
+    places = [a for a in sys.argv[1:] if a != "--write"]
+    folder = Path(places[0] if places else "shared/catalogue")
     weights = csv.DictReader(line for line in sys.stdin if not line.startswith("#"))
+    chances = links(weights, folder)
     out = csv.writer(sys.stdout, lineterminator="\n")
     out.writerow(["finding", "item", "link"])
-    for finding, item, link in links(weights, folder):
-        out.writerow([finding, item, f"{link:.2g}"])
+    for (finding, item), chance in chances.items():
+        out.writerow([finding, item, f"{chance:g}"])
+    if "--write" in sys.argv:
+        write(folder / "finding_links.csv", chances)
 
 
 if __name__ == "__main__":
