@@ -95,7 +95,7 @@ class MarginalsTest {
         assertThat(car.predictive(finding).value()).isBetween(low, high);
     }
 
-    private static double existing(Applicability applies) {
+    static double existing(Applicability applies) {
         PowertrainShares shares = PowertrainShares.USUAL;
         double engines = 0;
         for (Engine engine : applies.engines()) {
