@@ -43,4 +43,14 @@ class DamageLinkTest {
         assertThat(link(null).chance(new Exposure(Map.of(Hazard.LOW_OIL_PRESSURE, Level.DRIVEN_ON))))
                 .isEqualTo(Probability.of(0.3));
     }
+
+    @Test
+    void shipped_links_do_more_damage_the_longer_it_is_driven() {
+        assertThat(ShippedCatalogue.load().damage().stream().filter(d -> d.hazard().isPresent()))
+                .isNotEmpty()
+                .allSatisfy(d -> assertThat(d.chance().mode())
+                        .as(d.cause() + " > " + d.effect())
+                        .isGreaterThan(d.ifStopped().value())
+                        .isLessThan(d.ifDrivenOn().value()));
+    }
 }
