@@ -125,8 +125,9 @@ def linear(train, test, y, spec):
         for n in spec["numbers"]:
             v = pd.to_numeric(f[n], errors="coerce")
             g["has_" + n] = v.notna().astype(float)
-            g[n] = v.fillna(train[n].median())
-            g[n + "2"] = (g[n] - train[n].median()) ** 2
+            known = pd.to_numeric(train[n], errors="coerce")
+            z = ((v.fillna(known.median()) - known.median()) / max(known.std(), 1e-9)).clip(-5, 5)
+            g[n], g[n + "2"] = z, z ** 2
         frames.append(g)
     words = spec["words"] + ["mm"]
     encode = make_column_transformer((OneHotEncoder(handle_unknown="ignore"), words), remainder="passthrough")
@@ -146,6 +147,52 @@ def apart(function, *args):
     answer = ours.recv()
     process.join()
     return answer
+
+
+def picture(name, spec, test, residual):
+    """Held-out residuals of ln price by age, mileage and make: 10, 50 and 90 % in each bin, as SVG."""
+    odo = pd.to_numeric(test[spec["odo"]], errors="coerce")
+    panels = [
+        ("model year", test[spec["year"]].where(test[spec["year"]] > 1990), 12),
+        ("odometer, as in the data", odo.where(odo < odo.quantile(0.99)), 12),
+        ("make, by count", test["make"], 0)]
+    out = ['<svg xmlns="http://www.w3.org/2000/svg" width="980" height="330" font-family="sans-serif" font-size="11">',
+           f'<text x="20" y="18" font-size="13">{name}: ln price less prediction, held out (10, 50, 90 %)</text>']
+    for p, (title, value, bins) in enumerate(panels):
+        left = 40 + 320 * p
+        out.append(f'<text x="{left}" y="40">{title}</text>')
+        for tick in (-1, -0.5, 0, 0.5, 1):
+            y = 160 - 110 * tick
+            out.append(f'<line x1="{left}" x2="{left + 270}" y1="{y}" y2="{y}" stroke="#ccc"/>'
+                       f'<text x="{left - 28}" y="{y + 4}">{tick}</text>')
+        if bins:
+            group = pd.cut(value, np.unique(value.quantile(np.linspace(0, 1, bins + 1))), include_lowest=True)
+            groups = [(f"{c.right:.0f}", residual[(group == c).to_numpy()]) for c in group.cat.categories]
+        else:
+            groups = [(m, residual[(value == m).to_numpy()]) for m in value.value_counts().index[:12]]
+        for i, (label, r) in enumerate(groups):
+            if len(r) == 0:
+                continue
+            x = left + 10 + i * 260 / len(groups)
+            low, mid, high = (160 - 110 * np.clip(q, -1.1, 1.1) for q in np.quantile(r, [0.1, 0.5, 0.9]))
+            out.append(f'<line x1="{x:.1f}" x2="{x:.1f}" y1="{low:.1f}" y2="{high:.1f}" stroke="#357" stroke-width="5"/>'
+                       f'<circle cx="{x:.1f}" cy="{mid:.1f}" r="4" fill="#c40"/>'
+                       f'<text transform="translate({x - 3:.1f},290) rotate(60)" font-size="9">{label}</text>')
+    os.makedirs("docs/valuation", exist_ok=True)
+    with open(f"docs/valuation/{name}_residuals.svg", "w") as f:
+        f.write("\n".join(out + ["</svg>\n"]))
+
+
+def curve(name, spec, train, test, yt):
+    """Median error of this project against the number of rows it is fitted on."""
+    print(f"\nLearning curve of {name}, split by cars:\n\n| rows | median % |\n|---|---|")
+    for share in (0.125, 0.25, 0.5, 1):
+        part = train.iloc[:int(len(train) * share)]
+        part.drop(columns="group").to_csv(f"{WORK}/{name}_curve_train.csv", index=False)
+        test.drop(columns="group").to_csv(f"{WORK}/{name}_curve_test.csv", index=False)
+        (_, middle, _, _, _), _ = ours(name, "curve", test)
+        error = np.abs(np.expm1(middle - yt))
+        print(f"| {len(part):,} | {100 * np.nanmedian(error):.2f} |", flush=True)
 
 
 def ours(name, kind, test):
@@ -206,10 +253,15 @@ def main():
             print("| model | median % | mean % | R2 ln | pinball 10 | 50 | 90 | coverage % | width ln | by predicted band "
                   "| by real band | fit point s | fit all s | peak MB |")
             print("|" + "---|" * 14)
-            report("this project", ours(name, kind, test), yt)
+            result = ours(name, kind, test)
+            report("this project", result, yt)
+            if kind == "cars":
+                picture(name, spec, test, yt - result[0][1])
             report("scikit-learn hist. boosting, tuned", apart(hist, x, y, xt, cats, setting), yt)
             report("XGBoost", apart(boosted, x, y, xt, cats), yt)
             report("scikit-learn linear", apart(linear, train, test, y, spec), yt)
+            if kind == "cars" and name == "us_classifieds_2018_19":
+                curve(name, spec, train, test, yt)
 
 
 if __name__ == "__main__":

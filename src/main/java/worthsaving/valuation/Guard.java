@@ -9,7 +9,7 @@ import java.util.Locale;
  *
  * @param makeSpread spread of makes in ln price, measured: what not knowing the make costs
  * @param modelSpread the same of models within their make
- * @param fewRows a model with so many rows carries half the doubt of a model never seen
+ * @param fewRows rows from which on a model carries no doubt of its own; below, a share of that of one never seen
  */
 record Guard(
         double oldest, double farthest, double makeSpread, double modelSpread, double fewRows) {
@@ -35,8 +35,9 @@ record Guard(
             warnings.add("The model " + quoted(car.model()) + " is not in the price data: valued as a typical "
                     + car.make() + ", with a wider interval.");
         } else {
-            variance += modelSpread * modelSpread * fewRows / (fewRows + model.rows());
+            // From so many rows on, the calibrated residuals hold the doubt about the model already.
             if (model.rows() < fewRows) {
+                variance += modelSpread * modelSpread * (fewRows - model.rows()) / fewRows;
                 warnings.add(String.format(Locale.ROOT,
                         "Only %.0f cars of this model in the price data: leans on its make, with a wider interval.",
                         model.rows()));

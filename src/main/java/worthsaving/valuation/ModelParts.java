@@ -29,6 +29,7 @@ final class ModelParts {
         PointModel point = new PointModel(
                 encoder,
                 new Hedonic(design, coefficients),
+                numbers(need(root, "center"), 1)[0],
                 trees(need(root, "robust"), Encoder.WIDTH),
                 trees(need(root, "square"), Encoder.WIDTH),
                 numbers(need(root, "weights"), PointModel.CANDIDATES.size()));

@@ -1,10 +1,12 @@
 package worthsaving.valuation;
 
+import java.util.Arrays;
 import worthsaving.quantity.Seed;
 
 /**
- * Fits the middle of ln price on all folds but one. The trees learn what the hedonic regression leaves, and see
- * for every row a regression and target statistics that have not seen the row's own fold.
+ * Fits the middle of ln price on all folds but one. The robust trees learn what the hedonic regression leaves;
+ * the square ones learn ln price itself, with the regression as a column, so that the two err differently. Both
+ * see for every row a regression and target statistics that have not seen the row's own fold.
  */
 final class PointFitter {
 
@@ -30,25 +32,29 @@ final class PointFitter {
             }
         }
         int[] rows = set.rowsWithout(out);
+        double center = Arrays.stream(rows).mapToDouble(i -> set.y[i]).average().orElseThrow();
         float[] x = new float[rows.length * Encoder.WIDTH];
         float[] left = new float[rows.length];
+        float[] centred = new float[rows.length];
         for (int i = 0; i < rows.length; i++) {
             CarFacts car = set.cars.get(rows[i]);
             int k = set.fold[rows[i]];
             double start = base[k].predict(car);
             encoder.encode(car, unseen[k], start, x, i * Encoder.WIDTH);
             left[i] = (float) (set.y[rows[i]] - start);
+            centred[i] = (float) (set.y[rows[i]] - center);
         }
         Boosting.Rows matrix = new Boosting.Rows(x, Encoder.types());
         Boosting.Settings robust = new Boosting.Settings(
                 settings.trees(), settings.leaves(), settings.shrinkage(), ROW_SHARE, COLUMN_SHARE, ROBUST_LEAF);
         Boosting.Settings square = new Boosting.Settings(
-                settings.trees() / 2, settings.leaves() / 2, settings.shrinkage(), ROW_SHARE, COLUMN_SHARE, SQUARE_LEAF);
+                settings.trees(), settings.leaves(), settings.shrinkage(), ROW_SHARE, COLUMN_SHARE, SQUARE_LEAF);
         return new PointModel(
                 encoder,
                 hedonic,
+                center,
                 Boosting.fit(matrix, left, ROBUST, robust, seed.derive("robust trees")),
-                Boosting.fit(matrix, left, NEARLY_SQUARE, square, seed.derive("square trees")),
+                Boosting.fit(matrix, centred, NEARLY_SQUARE, square, seed.derive("square trees")),
                 new double[] {0, 1, 0});
     }
 }

@@ -3,10 +3,13 @@ package worthsaving.valuation;
 import java.util.List;
 
 /**
- * The middle of ln price: a hedonic regression, and two boosted ensembles that correct it, one robust
- * (near absolute loss), one near square loss. {@code weights} blend the three candidates.
+ * The middle of ln price: a hedonic regression, a robust boosted ensemble that corrects it, and one of near square
+ * loss about the mean. {@code weights} blend the three candidates.
+ *
+ * @param center mean of ln price
  */
-record PointModel(Encoder encoder, Hedonic hedonic, TreeEnsemble robust, TreeEnsemble square, double[] weights) {
+record PointModel(
+        Encoder encoder, Hedonic hedonic, double center, TreeEnsemble robust, TreeEnsemble square, double[] weights) {
 
     static final List<String> CANDIDATES =
             List.of("hedonic regression", "boosted trees, robust loss", "boosted trees, square loss");
@@ -15,7 +18,7 @@ record PointModel(Encoder encoder, Hedonic hedonic, TreeEnsemble robust, TreeEns
     double[] candidates(CarFacts car, float[] x) {
         double base = hedonic.predict(car);
         encoder.encode(car, encoder, base, x, 0);
-        return new double[] {base, base + robust.predict(x), base + square.predict(x)};
+        return new double[] {base, base + robust.predict(x), center + square.predict(x)};
     }
 
     double blend(double[] candidates) {
@@ -27,6 +30,6 @@ record PointModel(Encoder encoder, Hedonic hedonic, TreeEnsemble robust, TreeEns
     }
 
     PointModel withWeights(double[] other) {
-        return new PointModel(encoder, hedonic, robust, square, other);
+        return new PointModel(encoder, hedonic, center, robust, square, other);
     }
 }

@@ -80,6 +80,7 @@ final class PriceModelJson {
         writeTrees("robust", point.robust(), out);
         writeTrees("square", point.square(), out);
         numbers("weights", point.weights(), out);
+        numbers("center", new double[] {point.center()}, out);
     }
 
     private static void writeLevels(String name, Map<String, Encoder.Level> levels, JsonGenerator out)
