@@ -54,7 +54,7 @@ record Guard(
             warnings.add("The " + name + " is not known: valued as the price data value cars that do not state it.");
             return 0;
         }
-        if (value <= end) {
+        if (!(value > end)) {
             return 0;
         }
         warnings.add(String.format(Locale.ROOT,
