@@ -2,8 +2,9 @@
 
 Needs Debian's python3-sklearn, python3-xgboost and python3-pandas, a compiled project (mvn package) and the
 folder of data sets. Usage: /usr/bin/python3 src/bench/valuation/benchmark.py DATA_FOLDER [set ...]
-Prints Markdown. Splits: "adverts", 80/20 of all rows at random; "cars", 80/20 of distinct cars (same make, model,
-year and odometer are one car), which is the honest one: a repeated advert never lies on both sides.
+Prints Markdown. Splits: "adverts", 80/20 of all rows at random; "cars", 80/20 of distinct cars (same build and
+odometer, and same price where the odometer is a round figure), which is the honest one: a repeated advert never lies
+on both sides.
 """
 import multiprocessing
 import os
@@ -48,11 +49,12 @@ def split(name, spec, folder, kind):
     """Writes the two halves and returns the frames; group is the car."""
     d = pd.read_csv(f"{folder}/{name}.csv")
     d = d[d[spec["price"]] > 0].reset_index(drop=True)
-    key = ["make", "model", spec["year"], spec["odo"]]
-    known = d[spec["odo"]].notna()
-    group = d.groupby(key, dropna=False).ngroup().astype(int)
-    other = d.groupby(key + [spec["price"]], dropna=False).ngroup().astype(int) + len(d)
-    d["group"] = np.where(known, group, other)
+    build = [c for c in spec["words"] + spec["numbers"] if c not in ("condition", "title", "unrepaired_damage", "awd")]
+    odo = d[spec["odo"]]
+    shared = odo.isna() | (odo % 500 == 0) | (odo < 1000)
+    same = d[build].astype(str).agg("|".join, axis=1)
+    same = same.where(~shared, same + "|" + d[spec["price"]].astype(str))
+    d["group"] = pd.factorize(same)[0]
     rng = np.random.default_rng(20260101)
     if kind == "cars":
         d = d.drop_duplicates("group").reset_index(drop=True)

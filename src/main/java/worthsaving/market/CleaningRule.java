@@ -20,8 +20,8 @@ public record CleaningRule(String name, Field field, Test test, String value, Ac
     /**
      * BELOW and ABOVE compare numbers, ONE_OF with a list parted by spaces. AFTER_ADVERT: a year more than
      * {@code value} years past the advert's. MILES_PER_YEAR_BELOW: odometer too small for the age to be real,
-     * for cars of three years or more. REPEAT: same make, model, year and odometer as a later advert, or
-     * where the odometer is not stated also the same price.
+     * for cars of three years or more. REPEAT: the car of a later advert, by
+     * {@link PriceRow#carIdentity}.
      */
     public enum Test { BELOW, ABOVE, ONE_OF, MISSING, AFTER_ADVERT, MILES_PER_YEAR_BELOW, REPEAT }
 

@@ -1,8 +1,11 @@
 package worthsaving.market;
 
+import static worthsaving.quantity.Distance.Unit.MILES;
+
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Objects;
+import worthsaving.quantity.Distance;
 
 /**
  * One priced car. Words are lower case in the vocabulary of the mapping, "" when not stated; numbers are
@@ -34,6 +37,9 @@ public record PriceRow(
         String title,
         double unrepairedDamage,
         LocalDate date) {
+
+    private static final double LEAST_TELLING = 1000;
+    private static final double ROUND = 500;
 
     public PriceRow {
         Objects.requireNonNull(date, "date");
@@ -96,10 +102,18 @@ public record PriceRow(
         return Double.isNaN(year) ? Double.NaN : Math.max(0, onDay - (year + 0.5));
     }
 
-    /** What two adverts of the same car share; without an odometer, the price too. */
+    /**
+     * What two adverts of the same car share: make, model, year, build and odometer. An odometer that is not
+     * stated, small or a round figure in miles or kilometres is shared by many cars, so then the price counts too.
+     */
     public String carIdentity() {
-        String told = Double.isNaN(miles) ? "|" + price : "";
-        return make + "|" + model + "|" + year + "|" + miles + told;
+        boolean telling = miles >= LEAST_TELLING && !round(miles) && !round(new Distance(miles, MILES).kilometres());
+        return String.join("|", make, model, "" + year, "" + miles, fuel, gearbox, body, "" + litres, "" + power,
+                telling ? "" : "" + price);
+    }
+
+    private static boolean round(double distance) {
+        return Math.abs(distance / ROUND - Math.rint(distance / ROUND)) < 1e-6;
     }
 
     /** Short text for reports, without anything personal. */

@@ -74,14 +74,27 @@ class CleaningTest {
     void of_repeated_adverts_the_latest_stays() throws IOException {
         Cleaning cleaning = clean(
                 shipped(),
-                "5000,alpha,one,2010,100000,2019-01-01",
-                "4500,alpha,one,2010,100000,2019-03-01",
-                "4800,alpha,one,2010,100000,2019-02-01",
+                "5000,alpha,one,2010,100123,2019-01-01",
+                "4500,alpha,one,2010,100123,2019-03-01",
+                "4800,alpha,one,2010,100123,2019-02-01",
                 "5000,alpha,one,2010,,2019-01-01",
                 "5000,alpha,one,2010,,2019-01-05",
                 "4000,alpha,one,2010,,2019-01-05");
 
         assertThat(cleaning.table().rows()).extracting(PriceRow::price).containsExactly(4500.0, 5000.0, 4000.0);
+    }
+
+    @Test
+    void a_round_odometer_alone_does_not_make_two_cars_one() throws IOException {
+        Cleaning cleaning = clean(
+                shipped(),
+                "5000,alpha,one,2010,120000,2019-01-01",
+                "4500,alpha,one,2010,120000,2019-03-01",
+                "3000,alpha,one,2010,93205.67883557623,2019-03-01",
+                "2000,alpha,one,2010,93205.67883557623,2019-03-01",
+                "2000,alpha,one,2010,93205.67883557623,2019-03-02");
+
+        assertThat(cleaning.table().rows()).extracting(PriceRow::price).containsExactly(5000.0, 4500.0, 3000.0, 2000.0);
     }
 
     @Test
