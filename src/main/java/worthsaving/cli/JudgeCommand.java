@@ -10,7 +10,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
-import worthsaving.intake.Lot;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.Judged;
@@ -24,6 +23,8 @@ import worthsaving.vehicle.Listing;
         description = "Judges one listing of a table: verdict, value, what may have failed, repair, ways out, checks.",
         mixinStandardHelpOptions = true)
 class JudgeCommand implements Callable<Integer> {
+
+    private static final int MOST = 1_000_000;
 
     @ParentCommand
     private Main main;
@@ -50,10 +51,7 @@ class JudgeCommand implements Callable<Integer> {
         Resources resources = Resources.find();
         Catalogue catalogue = CatalogueFiles.load(resources);
         Valuer valuer = options.valuer(resources);
-        Lot lot = source.lot(catalogue, valuer, err);
-        if (!lot.summary().readable()) {
-            return ExitCode.FILE_UNUSABLE;
-        }
+        ReadLot lot = source.lot(catalogue, valuer, MOST, err);
         Listing listing = lot.listings().stream()
                 .filter(l -> id == null || l.id().equals(id))
                 .findFirst()

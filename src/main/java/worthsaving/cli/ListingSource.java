@@ -19,14 +19,12 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.intake.IntakeFault;
 import worthsaving.intake.IntakeSettings;
 import worthsaving.intake.ListingReader;
-import worthsaving.intake.Lot;
 import worthsaving.intake.LotEntry;
 import worthsaving.intake.LotSink;
 import worthsaving.intake.LotSummary;
 import worthsaving.intake.RefusedRow;
 import worthsaving.intake.Vocabulary;
 import worthsaving.quantity.Distance;
-import worthsaving.report.TextTable;
 import worthsaving.valuation.Valuer;
 
 /** The table of listings that a command is given, and what to take for granted in it. */
@@ -84,15 +82,19 @@ final class ListingSource {
         }
     }
 
-    /** Reads the file into memory, telling of every fault on the way. */
-    Lot lot(Catalogue catalogue, Valuer valuer, PrintWriter err) throws IOException {
-        mustBeThere();
-        Vocabulary vocabulary = Vocabulary.of(catalogue, valuer.model().makes());
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-            Lot lot = new ListingReader(vocabulary, settings()).read(in, file.getFileName().toString());
-            lot.faults().forEach(fault -> err.println(TextTable.plain(fault.toString())));
-            return lot;
+    /**
+     * Reads the file into memory up to a limit, telling of every fault on the way.
+     *
+     * @throws UserError when it is no table of listings; why has then been told
+     */
+    ReadLot lot(Catalogue catalogue, Valuer valuer, int most, PrintWriter err) throws IOException {
+        ReadLot lot = new ReadLot(err, most);
+        LotSummary summary = read(Vocabulary.of(catalogue, valuer.model().makes()), lot, err);
+        lot.end();
+        if (!summary.readable()) {
+            throw new UserError(ExitCode.FILE_UNUSABLE, file + " holds no listings that can be read");
         }
+        return lot;
     }
 
     private static final class Day implements ITypeConverter<LocalDate> {

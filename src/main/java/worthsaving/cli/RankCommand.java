@@ -11,7 +11,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
-import worthsaving.intake.Lot;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.LotRanking;
 import worthsaving.ranking.Order;
@@ -51,6 +50,10 @@ final class RankCommand implements Callable<Integer> {
             description = "Explain the best N and the worst N in words.")
     private int explain;
 
+    @Option(names = "--most", paramLabel = "N", defaultValue = "20000",
+            description = "Listings to judge at most; the rest of the table is not read (default: ${DEFAULT-VALUE}).")
+    private int most;
+
     @Spec
     private CommandSpec spec;
 
@@ -62,10 +65,7 @@ final class RankCommand implements Callable<Integer> {
         Resources resources = Resources.find();
         Catalogue catalogue = CatalogueFiles.load(resources);
         Valuer valuer = options.valuer(resources);
-        Lot lot = source.lot(catalogue, valuer, err);
-        if (!lot.summary().readable()) {
-            return ExitCode.FILE_UNUSABLE;
-        }
+        ReadLot lot = source.lot(catalogue, valuer, most, err);
         Judge judge = new Judge(catalogue, valuer::forecastWithoutReasons, options.settings(catalogue, main.seed()));
         int size = lot.listings().size();
         Ranked ranked = new LotRanking(judge).rank(lot.listings(), order, new ProgressLine(err, size), () -> false);
@@ -78,7 +78,7 @@ final class RankCommand implements Callable<Integer> {
             print(report, ranked, out);
         }
         LotReport.refusals(err, ranked.refused());
-        return lot.refused().isEmpty() && ranked.refused().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
+        return lot.complete() && ranked.refused().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
     }
 
     private void print(LotReport report, Ranked ranked, PrintWriter out) throws IOException {

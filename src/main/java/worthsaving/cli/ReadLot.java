@@ -1,0 +1,82 @@
+package worthsaving.cli;
+
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import worthsaving.intake.IntakeFault;
+import worthsaving.intake.LotEntry;
+import worthsaving.intake.LotSink;
+import worthsaving.intake.RefusedRow;
+import worthsaving.report.TextTable;
+import worthsaving.vehicle.Listing;
+
+/** Keeps the good rows up to a limit and tells of every other one as it comes, so that memory stays bounded. */
+final class ReadLot implements LotSink {
+
+    private static final int FAULTS_TOLD = 1_000;
+
+    private final PrintWriter err;
+    private final int most;
+    private final List<Listing> listings = new ArrayList<>();
+    private long refused;
+    private long faults;
+    private boolean full;
+
+    ReadLot(PrintWriter err, int most) {
+        this.err = err;
+        this.most = most;
+    }
+
+    List<Listing> listings() {
+        return listings;
+    }
+
+    boolean complete() {
+        return refused == 0 && !full;
+    }
+
+    @Override
+    public void good(LotEntry entry) {
+        if (listings.size() < most) {
+            listings.add(entry.listing());
+        } else {
+            full = true;
+        }
+    }
+
+    @Override
+    public void refused(RefusedRow row) {
+        refused++;
+        row.faults().forEach(this::tell);
+    }
+
+    @Override
+    public void warning(IntakeFault fault) {
+        tell(fault);
+    }
+
+    private void tell(IntakeFault fault) {
+        faults++;
+        if (faults <= FAULTS_TOLD) {
+            err.println(TextTable.plain(fault.toString()));
+        }
+    }
+
+    @Override
+    public boolean goOn(long rows, long characters) {
+        return !full;
+    }
+
+    /** What was left out, once reading is over. */
+    void end() {
+        if (faults > FAULTS_TOLD) {
+            err.println((faults - FAULTS_TOLD) + " more faults; see all with: worthsaving lot check");
+        }
+        if (refused > 0) {
+            err.println(refused + " row(s) left out, " + listings.size() + " kept");
+        }
+        if (full) {
+            err.println("Only the first " + most + " listings were read; raise --most, or split the table");
+        }
+    }
+}

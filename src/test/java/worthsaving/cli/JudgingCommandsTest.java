@@ -1,0 +1,177 @@
+package worthsaving.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The main job through the command line, with good and with bad input; cars invented. */
+class JudgingCommandsTest {
+
+    private static final String HEADER = "id,year,make,model,odometer,price,currency,title,present,story\n";
+    private static final String GOOD = "A1,2014,honda,civic,98000,2600,USD,clean,NO_CRANK,just clicks\n";
+
+    @TempDir
+    private Path folder;
+
+    private record Run(int code, String out, String err) {}
+
+    private static Run run(String... args) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
+        return new Run(code, out.toString(), err.toString());
+    }
+
+    private String file(String text) throws IOException {
+        return file(text, StandardCharsets.UTF_8);
+    }
+
+    private String file(String text, Charset encoding) throws IOException {
+        return Files.write(folder.resolve("lot.csv"), text.getBytes(encoding)).toString();
+    }
+
+    @Test
+    void ranks_good_rows_and_names_bad_ones_by_row_and_column() throws IOException {
+        Run run = run("rank", "--today", "2026-01-15", "--csv", file(HEADER
+                + GOOD
+                + "A2,2013,ford,focus,abc,1500,USD,clean,NO_CRANK,odometer is a word\n"
+                + "A3,2013,ford,focus,90000,-5,USD,clean,NO_CRANK,price below zero\n"
+                + "A4,2013,zeppelin,airship,90000,1500,USD,clean,NO_CRANK,no such make\n"
+                + GOOD));
+
+        assertThat(run.code()).isEqualTo(ExitCode.SOME_ROWS_REFUSED);
+        assertThat(run.out().lines().skip(1).map(l -> l.split(",")[1])).containsExactlyInAnyOrder("\"A1\"", "\"A4\"");
+        assertThat(run.err()).contains("row 3", "odometer", "abc").contains("row 4", "price", "-5")
+                .contains("row 5", "zeppelin").contains("row 6");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"shared/samples/bad/empty.csv", "shared/samples/bad/wrong_header.csv", "no/such/file.csv"})
+    void a_file_that_is_no_lot_gives_code_3_and_no_result(String path) {
+        Run run = run("rank", path);
+
+        assertThat(run.code()).isEqualTo(ExitCode.FILE_UNUSABLE);
+        assertThat(run.out()).isEmpty();
+        assertThat(run.err()).contains(path.substring(path.lastIndexOf('/') + 1)).doesNotContain("Exception");
+    }
+
+    @Test
+    void reads_other_encodings() throws IOException {
+        Run run = run("rank", "--csv", "--today", "2026-01-15",
+                file(HEADER + GOOD.replace("just clicks", "caf\u00e9 owner"), Charset.forName("windows-1252")));
+
+        assertThat(run.out().lines().count()).isEqualTo(2);
+    }
+
+    @Test
+    void stops_reading_at_the_limit_and_says_so() throws IOException {
+        Run run = run("rank", "--csv", "--today", "2026-01-15", "--most", "1",
+                file(HEADER + GOOD + GOOD.replace("A1", "A2").replace("98000", "99000")));
+
+        assertThat(run.code()).isEqualTo(ExitCode.SOME_ROWS_REFUSED);
+        assertThat(run.out().lines().count()).isEqualTo(2);
+        assertThat(run.err()).contains("Only the first 1 listings were read");
+    }
+
+    @Test
+    void the_same_seed_gives_the_same_bytes_and_another_one_other_bytes() throws IOException {
+        String lot = file(HEADER + GOOD);
+        String once = run("rank", "--json", "--today", "2026-01-15", "--seed", "7", lot).out();
+
+        assertThat(run("rank", "--json", "--today", "2026-01-15", "--seed", "7", lot).out()).isEqualTo(once);
+        assertThat(run("rank", "--json", "--today", "2026-01-15", "--seed", "8", lot).out()).isNotEqualTo(once);
+    }
+
+    @Test
+    void judge_and_rank_agree_to_the_cent() throws IOException {
+        String lot = file(HEADER + GOOD);
+        String ranked = run("rank", "--json", "--today", "2026-01-15", lot).out();
+        String judged = run("judge", "--json", "--today", "2026-01-15", lot).out();
+
+        double most = number(ranked, "most_to_pay");
+        assertThat(most).isPositive();
+        assertThat(number(judged, "most_to_pay")).isCloseTo(most, org.assertj.core.api.Assertions.within(0.005));
+        assertThat(number(judged, "value_running"))
+                .isCloseTo(number(ranked, "value_running"), org.assertj.core.api.Assertions.within(0.005));
+    }
+
+    @Test
+    void a_higher_target_allows_a_lower_price() throws IOException {
+        String lot = file(HEADER + GOOD);
+        double modest = number(run("rank", "--json", "--today", "2026-01-15", "--target-profit", "500", lot).out(),
+                "most_to_pay");
+        double bold = number(run("rank", "--json", "--today", "2026-01-15", "--target-profit", "2500", lot).out(),
+                "most_to_pay");
+
+        assertThat(bold).isLessThan(modest);
+    }
+
+    @Test
+    void judge_shows_everything_the_verdict_rests_on() throws IOException {
+        Run run = run("judge", "--today", "2026-01-15", file(HEADER + GOOD));
+
+        assertThat(run.code()).isEqualTo(ExitCode.OK);
+        assertThat(run.out()).contains("Worth running", "What may have failed", "Repair of what is likelier",
+                "Ways out", "Checks worth making", "not appraisal");
+    }
+
+    @Test
+    void explain_names_findings_and_adds_up_the_value() throws IOException {
+        Run run = run("explain", "--today", "2026-01-15", file(HEADER + GOOD));
+
+        assertThat(run.out()).contains("Does not crank", "price index", "mileage", "Most probable stories");
+    }
+
+    @Test
+    void an_unknown_listing_and_a_bad_option_are_usage_errors() throws IOException {
+        String lot = file(HEADER + GOOD);
+
+        assertThat(run("judge", "--id", "nobody", lot).code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run("rank", "--chance-of-loss", "3", lot).code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run("rank", "--model", "no.json", lot).code()).isEqualTo(ExitCode.INSTALLATION_FAULTY);
+    }
+
+    @Test
+    void a_damaged_model_is_refused() throws IOException {
+        Path model = Files.writeString(folder.resolve("bad.json"), "{\"format\": 1");
+        Run run = run("rank", "--model", model.toString(), file(HEADER + GOOD));
+
+        assertThat(run.code()).isEqualTo(ExitCode.INSTALLATION_FAULTY);
+        assertThat(run.err()).contains("bad.json").doesNotContain("Exception");
+    }
+
+    @Test
+    void fit_refuses_too_few_rows_and_unknown_shapes() throws IOException {
+        String table = file("Price,Mileage\n");
+
+        assertThat(run("fit", table, "nonsense", folder.resolve("m.json").toString()).code())
+                .isEqualTo(ExitCode.USAGE);
+        assertThat(run("fit", table, "us_cars_2005", folder.resolve("m.json").toString()).code())
+                .isEqualTo(ExitCode.FILE_UNUSABLE);
+        assertThat(Files.exists(folder.resolve("m.json"))).isFalse();
+    }
+
+    @Test
+    void data_reports_on_a_shipped_set() {
+        Run run = run("data", "datasets/us_cars_2005.csv", "us_cars_2005");
+
+        assertThat(run.code()).isEqualTo(ExitCode.OK);
+        assertThat(run.out()).contains("804 rows read", "repeated advert");
+    }
+
+    private static double number(String json, String field) {
+        List<String> lines = json.lines().filter(l -> l.contains("\"" + field + "\"")).toList();
+        return Double.parseDouble(lines.get(0).replaceAll("[^0-9.\\-]", "").replaceAll("^-*", ""));
+    }
+}
