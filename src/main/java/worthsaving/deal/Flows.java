@@ -52,7 +52,8 @@ final class Flows {
             double days = at(Term.DAYS_IN_YARD, i) + at(Term.DAYS_WAITING, i) + hours / at(Term.WORK_PER_DAY, i)
                     + at(Term.DAYS_TO_SELL, i);
             double spared = at(Term.USUAL_FAULTS_SHARE, i) * deal.usualFaults().amount();
-            double sale = (level.value() * value[i] + spared) * (1 - at(Term.HAGGLE, i)) * (1 - at(Term.COMEBACK_RESERVE, i));
+            double sale = (level.value() * value[i] + spared) * (1 - at(Term.HAGGLE, i))
+                    * (1 - at(Term.COMEBACK_RESERVE, i));
             double selling = at(Term.DETAILING, i) + at(Term.LISTING_FEE, i) + at(Term.EMISSIONS_INSPECTION, i)
                     + (deal.title() == TitleBrand.SALVAGE ? at(Term.REBUILT_INSPECTION, i) : 0);
             double ownHours = own ? hours : 0;

@@ -63,14 +63,17 @@ class VerdictTest {
     @Test
     void an_item_that_must_not_be_bought_stops_when_it_is_likely() {
         Map<String, FailureItem> items = Map.of("BEARINGS", SampleDeals.item("BEARINGS", Flag.HARD_STOP));
-        assertThat(assess(TitleBrand.CLEAN, items, usd(100), stopAbove(.10)).kind())
+        assertThat(assess(TitleBrand.CLEAN, items, usd(100), above(.14, .14)).kind())
                 .isEqualTo(Verdict.Kind.HARD_STOP);
-        assertThat(assess(TitleBrand.CLEAN, items, usd(100), stopAbove(.16)).kind()).isEqualTo(Verdict.Kind.BUY);
+        Verdict unsure = assess(TitleBrand.CLEAN, items, usd(100), above(.50, .14));
+        assertThat(unsure.kind()).isEqualTo(Verdict.Kind.CHECK_FIRST);
+        assertThat(unsure.reasons().get(0)).contains("would rule the car out");
+        assertThat(assess(TitleBrand.CLEAN, items, usd(100), above(.50, .16)).kind()).isEqualTo(Verdict.Kind.BUY);
     }
 
-    private static BuyerRule stopAbove(double chance) {
+    private static BuyerRule above(double hardStop, double review) {
         return new BuyerRule(RULE.targetProfit(), RULE.mostChanceOfLoss(), RULE.leastPerHour(), RULE.ways(),
-                Probability.of(chance), Probability.of(.16), RULE.openingShare());
+                Probability.of(hardStop), Probability.of(review), RULE.openingShare());
     }
 
     @Test
