@@ -32,7 +32,8 @@ import worthsaving.vehicle.Listing;
 
 /**
  * The invented listings of the samples beside what a mechanic would say of them
- * (src/test/resources/trade/samples.csv; common practice, no source).
+ * (src/test/resources/trade/samples.csv; common practice, no source). Only what was seen and said counts
+ * here, not what the seller left out.
  */
 class SampleListingsTest {
 
