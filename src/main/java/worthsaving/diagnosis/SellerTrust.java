@@ -11,6 +11,8 @@ import worthsaving.quantity.Source;
  * @param deniesFinding "no knocks": {@code ifTrue} is the chance of saying so although it does
  * @param namesItem "needs a head gasket"
  * @param mentions chance that an advert tells of a complaint that the car has
+ * @param mentionsFurther the same once another complaint is named: he stops at the one that keeps the car
+ *     from running, and a car that does not run shows few others
  * @param mentionsPraising the same for an advert that calls the car good or better: it claims that it runs
  * @param deniesItem "the gearbox is fine"
  */
@@ -20,6 +22,7 @@ public record SellerTrust(
         Likelihood namesItem,
         Likelihood deniesItem,
         Probability mentions,
+        Probability mentionsFurther,
         Probability mentionsPraising,
         Source source) {
 
@@ -29,6 +32,7 @@ public record SellerTrust(
             new Likelihood(0.50, 0.10),
             new Likelihood(0.35, 0.55),
             Probability.of(0.80),
+            Probability.of(0.30),
             Probability.of(0.95),
             Source.guess("how often sellers admit and deny, from memory; not measured"));
 }

@@ -59,14 +59,24 @@ public final class Witnesses {
      */
     public Map<String, Probability> unmentioned(Listing listing) {
         Set<String> named = listing.observations().stream().map(Observation::subject).collect(Collectors.toSet());
-        boolean praised = PRAISE.contains(listing.vehicle().condition().orElse(""));
+        Probability mention = mention(listing);
         Map<String, Probability> silent = new TreeMap<>();
         for (String finding : advertised) {
             if (!named.contains(finding)) {
-                silent.put(finding, praised ? trust.mentionsPraising() : trust.mentions());
+                silent.put(finding, mention);
             }
         }
         return silent;
+    }
+
+    private Probability mention(Listing listing) {
+        boolean complained = listing.observations().stream()
+                .anyMatch(o -> o.sight() == Sight.PRESENT && advertised.contains(o.subject()));
+        if (complained) {
+            return trust.mentionsFurther();
+        }
+        return PRAISE.contains(listing.vehicle().condition().orElse(""))
+                ? trust.mentionsPraising() : trust.mentions();
     }
 
     private static boolean speaks(Observation o) {
