@@ -32,7 +32,7 @@ public record SellerTrust(
             new Likelihood(0.50, 0.10),
             new Likelihood(0.35, 0.55),
             Probability.of(0.80),
-            Probability.of(0.30),
+            Probability.of(0.15),
             Probability.of(0.95),
             Source.guess("how often sellers admit and deny, from memory; not measured"));
 }

@@ -89,7 +89,8 @@ class SampleListingsTest {
 
     private static Diagnosis diagnose(String id) {
         Listing listing = listings.get(id);
-        return FailureNetwork.of(TradeCar.CATALOGUE, listing.vehicle(), listing.exposure(), listing.seen())
+        return FailureNetwork.of(TradeCar.CATALOGUE, listing.vehicle(), listing.exposure(), listing.seen(),
+                        WITNESSES.unmentioned(listing))
                 .diagnose(WITNESSES.evidence(listing.observations()));
     }
 
