@@ -35,7 +35,7 @@ class IndependentMethodTest {
     void same_posteriors_for_random_cars() throws IOException, InterruptedException {
         assumeTrue(pythonCanRunIt(), "python3 with numpy is not there: the independent method was not compared");
         String cars = System.getProperty("worthsaving.reference.cars", "6");
-        Process process = new ProcessBuilder("python3", SCRIPT, cars, "1")
+        Process process = new ProcessBuilder("python3", SCRIPT, "--cars", cars)
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         List<String> lines = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8)

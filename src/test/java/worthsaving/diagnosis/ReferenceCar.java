@@ -17,8 +17,12 @@ public final class ReferenceCar {
     private ReferenceCar() {}
 
     public static FailureNetwork network(Catalogue catalogue, JsonNode car) {
+        return FailureNetwork.of(catalogue, vehicle(car), exposure(car), LocalDate.of(2026, 1, 1));
+    }
+
+    public static Vehicle vehicle(JsonNode car) {
         JsonNode powertrain = car.get("powertrain");
-        Vehicle vehicle = Vehicle.builder()
+        return Vehicle.builder()
                 .year(Fact.known(car.get("year").asInt()))
                 .odometer(Fact.known(Distance.ofMiles(car.get("miles").asDouble())))
                 .powertrain(new Powertrain(
@@ -27,10 +31,13 @@ public final class ReferenceCar {
                         fact(powertrain, "gearbox", Powertrain.Gearbox.class),
                         fact(powertrain, "drive", Powertrain.Drive.class)))
                 .build();
+    }
+
+    public static Exposure exposure(JsonNode car) {
         Map<Exposure.Hazard, Exposure.Level> levels = new HashMap<>();
         car.get("exposure").properties().forEach(e -> levels.put(
                 Exposure.Hazard.valueOf(e.getKey()), Exposure.Level.valueOf(e.getValue().asText())));
-        return FailureNetwork.of(catalogue, vehicle, new Exposure(levels), LocalDate.of(2026, 1, 1));
+        return new Exposure(levels);
     }
 
     private static <E extends Enum<E>> Fact<E> fact(JsonNode powertrain, String name, Class<E> type) {
