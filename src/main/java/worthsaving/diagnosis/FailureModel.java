@@ -22,8 +22,8 @@ import worthsaving.quantity.Probability;
 import worthsaving.vehicle.Exposure;
 
 /**
- * The catalogue in numbers for one car with one kind of engine. Variables 0 to n - 1 are the items in catalogue order, the
- * unknown bits of the powertrain follow.
+ * The catalogue in numbers for one car with one kind of engine. Variables 0 to n - 1 are the items in
+ * catalogue order, the unknown bits of the powertrain follow.
  *
  * @param failures by item: its own prior as leak, and what damages it
  * @param gates by item: for which hidden bits it exists

@@ -45,7 +45,10 @@ record RandomNetwork(Catalogue catalogue, Exposure exposure, Evidence evidence) 
     private static Onset onset(SplittableRandom random) {
         double event = random.nextBoolean() ? 0 : random.nextDouble() / 4;
         return new Onset(
-                0.5 + 3 * random.nextDouble(), 5 + 40 * random.nextDouble(), random.nextDouble(), Probability.of(event));
+                0.5 + 3 * random.nextDouble(),
+                5 + 40 * random.nextDouble(),
+                random.nextDouble(),
+                Probability.of(event));
     }
 
     private static Exposure exposure(SplittableRandom random) {

@@ -70,7 +70,8 @@ final class SmallCatalogue {
         return this;
     }
 
-    SmallCatalogue damage(String cause, String effect, Exposure.Hazard hazard, double stopped, double usual, double on) {
+    SmallCatalogue damage(
+            String cause, String effect, Exposure.Hazard hazard, double stopped, double usual, double on) {
         damage.add(new DamageLink(
                 cause, effect, Range.exactly(usual), Optional.of(hazard), Probability.of(stopped), Probability.of(on),
                 MADE_UP));
