@@ -11,6 +11,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
@@ -24,8 +25,15 @@ import worthsaving.report.JsonReport;
         name = "catalogue",
         description = "The trade knowledge that verdicts rest on.",
         mixinStandardHelpOptions = true,
-        subcommands = CatalogueCommand.Check.class)
+        subcommands = {CatalogueCommand.Check.class, CatalogueDiffCommand.class})
 final class CatalogueCommand {
+
+    @ParentCommand
+    private Main main;
+
+    Main main() {
+        return main;
+    }
 
     @Command(
             name = "check",

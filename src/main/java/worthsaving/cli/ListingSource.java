@@ -50,6 +50,14 @@ final class ListingSource {
             description = "Day that ages are counted to (default: today).")
     private LocalDate today = LocalDate.now();
 
+    /** For picocli, which fills the fields. */
+    ListingSource() {}
+
+    ListingSource(Path file, LocalDate today) {
+        this.file = file;
+        this.today = today;
+    }
+
     Path file() {
         return file;
     }

@@ -101,6 +101,34 @@ public final class LotReport {
         }
     }
 
+    /** How the verdicts on the same lot differ between two judgings; listings that did not move are counted. */
+    public static void changes(Appendable out, Map<String, Standing> before, Map<String, Standing> after)
+            throws IOException {
+        TextTable table = new TextTable().left("id", 14).left("car", 26).left("verdict").right("pay up to").left("")
+                .right("expected").left("").right("loss").left("");
+        int same = 0;
+        for (Map.Entry<String, Standing> entry : after.entrySet()) {
+            Standing now = entry.getValue();
+            Standing then = before.get(entry.getKey());
+            if (then == null || figures(then).equals(figures(now))) {
+                same++;
+                continue;
+            }
+            List<String> a = figures(then);
+            List<String> b = figures(now);
+            table.row(entry.getKey(), now.listing().vehicle().label(),
+                    a.get(0).equals(b.get(0)) ? b.get(0) : a.get(0) + " -> " + b.get(0),
+                    a.get(1), "-> " + b.get(1), a.get(2), "-> " + b.get(2), a.get(3), "-> " + b.get(3));
+        }
+        table.write(out);
+        out.append(same + " listing(s) the same\n");
+    }
+
+    private static List<String> figures(Standing s) {
+        return List.of(Words.verdict(s.verdict().kind()), s.mostToPay().wholeLimit().map(Words::whole).orElse("-"),
+                Words.whole(s.expectedProfit()), Words.percent(s.chanceOfLoss()));
+    }
+
     public void csv(Appendable out) throws IOException {
         if (ranked.places().isEmpty()) {
             return;

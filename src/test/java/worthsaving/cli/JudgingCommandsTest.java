@@ -170,6 +170,25 @@ class JudgingCommandsTest {
         assertThat(run.out()).contains("804 rows read", "repeated advert");
     }
 
+    @Test
+    void a_changed_catalogue_shows_what_it_changes_in_a_lot() throws IOException {
+        Path other = Files.createDirectory(folder.resolve("other"));
+        Path shipped = Path.of("shared/catalogue");
+        for (String name : worthsaving.catalog.CatalogueReader.FILES) {
+            String text = Files.readString(shipped.resolve(name));
+            Files.writeString(other.resolve(name), name.equals("money.csv")
+                    ? text.replace(",0,6,9.5,PERCENT", ",9,9.2,9.5,PERCENT")
+                    : text);
+        }
+        String lot = file(HEADER + GOOD);
+        Run run = run("catalogue", "diff", shipped.toString(), other.toString(), "--lot", lot, "--today", "2026-01-15");
+
+        assertThat(run.code()).isEqualTo(ExitCode.OK);
+        assertThat(run.out()).contains("money.csv sales_tax: figure", "1 difference(s)", "A1",
+                "0 listing(s) the same");
+        assertThat(run("catalogue", "diff", shipped.toString(), shipped.toString()).out()).contains("0 difference(s)");
+    }
+
     private static double number(String json, String field) {
         List<String> lines = json.lines().filter(l -> l.contains("\"" + field + "\"")).toList();
         return Double.parseDouble(lines.get(0).replaceAll("[^0-9.\\-]", "").replaceAll("^-*", ""));
