@@ -49,7 +49,7 @@ def prior(item, age, miles):
     if item["scale_years"] in ("", "never"):
         return event
     share = float(item["mileage_share"])
-    wear = (1 - share) * age + share * miles / 12000
+    wear = min((1 - share) * age + share * miles / 12000, 20)
     return 1 - (1 - event) * math.exp(-((wear / float(item["scale_years"])) ** float(item["shape"])))
 
 

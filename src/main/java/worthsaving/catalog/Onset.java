@@ -11,7 +11,8 @@ import worthsaving.quantity.Probability;
  * chance that does not depend on wear (theft, flood, collision). Wear is counted in years:
  * t = (1 - w) age + w miles / 12,000, with w the share that mileage has in it. Source of the law:
  * Weibull (1951), Journal of Applied Mechanics 18:293; the 12,000 miles a year are common practice,
- * no source.
+ * no source. Wear beyond {@value #LAST_WEAR} years counts as that: a car that old has been mended before, and
+ * the law is fitted to fifteen years at most.
  *
  * @param shape Weibull shape, above 0; below 1 early failures, above 1 wear-out
  * @param scaleYears Weibull scale in years of wear, above 0; infinite when only the event counts
@@ -21,6 +22,9 @@ import worthsaving.quantity.Probability;
 public record Onset(double shape, double scaleYears, double mileageShare, Probability event) {
 
     public static final double MILES_PER_YEAR = 12_000;
+
+    /** Years; a guess. */
+    public static final double LAST_WEAR = 20;
 
     public Onset {
         Objects.requireNonNull(event, "event");
@@ -32,6 +36,7 @@ public record Onset(double shape, double scaleYears, double mileageShare, Probab
     /** @param ageYears zero or more */
     public Probability prior(double ageYears, Distance odometer) {
         double wear = (1 - mileageShare) * ageYears + mileageShare * odometer.miles() / MILES_PER_YEAR;
+        wear = Math.min(wear, LAST_WEAR);
         double survival = Math.exp(-Math.pow(wear / scaleYears, shape));
         return Probability.of(1 - (1 - event.value()) * survival);
     }

@@ -38,6 +38,9 @@ public final class Judge {
     /** A result rarer than this does not hold up a decision; common practice, no source. */
     private static final double OFTEN_ENOUGH = 0.1;
 
+    /** An ask below this share of the running value is more often a deposit or a slip; common practice, no source. */
+    private static final double HARDLY_A_PRICE = 0.05;
+
     private final Catalogue catalogue;
     private final ValueSource values;
     private final JudgeSettings settings;
@@ -109,12 +112,17 @@ public final class Judge {
         Assessment assessment =
                 DealEngine.assess(deal, settings.terms(), settings.rule(), listing.ask().get());
         List<CheckValue> ranked = checks.rank(diagnosis, assessment);
-        return new Appraisal(listing, value, diagnosis, assessment, verdict(assessment, ranked), likelyPlan(diagnosis),
+        return new Appraisal(listing, value, diagnosis, assessment, verdict(assessment, value, ranked), likelyPlan(diagnosis),
                 ranked, assumptions(listing, diagnosis));
     }
 
     /** A check that may well turn the decision, and is worth its cost, comes before the decision. */
-    private static Verdict verdict(Assessment assessment, List<CheckValue> ranked) {
+    private static Verdict verdict(Assessment assessment, ValueForecast value, List<CheckValue> ranked) {
+        Optional<Money> ask = assessment.ask();
+        if (ask.isPresent() && ask.get().amount() < HARDLY_A_PRICE * value.mean().amount()) {
+            return assessment.verdict().afterCheck("Ask whether " + ask.get() + " is the price: it is under "
+                    + Math.round(100 * HARDLY_A_PRICE) + " % of what the car is worth running, as a deposit would be.");
+        }
         return ranked.stream()
                 .limit(1)
                 .filter(c -> c.decides() && c.net().amount() > 0)

@@ -49,6 +49,7 @@ public record Standing(
         List<String> warnings) {
 
     private static final int LIKELY_SHOWN = 5;
+    private static final double LEVEL = 0.01;
 
     public Standing {
         strip = List.copyOf(strip);
@@ -88,16 +89,20 @@ public record Standing(
                 .toList();
     }
 
-    /** No worse in expected profit, chance of loss, own hours and cash, and better in one of them. */
+    /**
+     * No worse in expected profit, chance of loss, own hours and cash, and better in one of them; differences
+     * within a hundredth are none.
+     */
     boolean dominates(Standing other) {
         double[] mine = burdens();
         double[] theirs = other.burdens();
         boolean better = false;
         for (int i = 0; i < mine.length; i++) {
-            if (mine[i] > theirs[i]) {
+            double slack = LEVEL * Math.max(Math.abs(mine[i]), Math.abs(theirs[i]));
+            if (mine[i] > theirs[i] + slack) {
                 return false;
             }
-            better |= mine[i] < theirs[i];
+            better |= mine[i] < theirs[i] - slack;
         }
         return better;
     }
