@@ -1,0 +1,137 @@
+package worthsaving.intake.advert;
+
+import java.util.ArrayList;
+import java.util.List;
+import worthsaving.intake.advert.Claim.Standing;
+
+/** What the seller says of parts: failed, doubted, denied, or already replaced. */
+final class ClaimRule {
+
+    private static final int REACH = 4;
+
+    private final Page page;
+    private final Words words;
+    private final Polarity polarity;
+    private final boolean[] repaired;
+    private final boolean[] unfitted;
+    private final boolean[] need;
+
+    ClaimRule(Page page, Polarity polarity) {
+        this.page = page;
+        this.words = page.words();
+        this.polarity = polarity;
+        this.repaired = marks("cue:repaired");
+        this.unfitted = marks("cue:unfitted");
+        this.need = marks("cue:need");
+    }
+
+    private boolean[] marks(String kind) {
+        boolean[] marks = new boolean[words.size()];
+        page.hits(kind).forEach(hit -> hit.take(marks));
+        return marks;
+    }
+
+    List<Found<Claim>> read() {
+        List<Found<Claim>> claims = new ArrayList<>();
+        Hit before = null;
+        Standing last = null;
+        for (Hit hit : page.hits("item")) {
+            Standing standing = standing(hit, before, last);
+            List<Span> spans = page.spans(hit);
+            Claim claim = new Claim(hit.means(), standing);
+            claims.add(standing == Standing.DOUBTED
+                    ? Found.guessed(claim, spans, "the seller is not sure")
+                    : Found.stated(claim, spans));
+            before = hit;
+            last = standing;
+        }
+        return claims;
+    }
+
+    private Standing standing(Hit hit, Hit before, Standing last) {
+        if (polarity.denied(hit)) {
+            return Standing.DENIED;
+        }
+        if (replaced(hit, before, last)) {
+            return Standing.REPAIRED;
+        }
+        return polarity.doubted(hit) ? Standing.DOUBTED : Standing.FAILED;
+    }
+
+    private boolean replaced(Hit hit, Hit before, Standing last) {
+        Token first = words.get(hit.first()).token();
+        if (within(need, hit.first(), hit.last()) || needed(hit, first)) {
+            return false;
+        }
+        boolean ahead = false;
+        for (int i = hit.first() - 1; i >= Math.max(0, hit.first() - REACH); i--) {
+            if (words.get(i).token().segment() != first.segment()) {
+                break;
+            }
+            ahead |= repaired[i];
+        }
+        boolean behind = false;
+        for (int i = hit.last() + 1; i <= Math.min(words.size() - 1, hit.last() + REACH); i++) {
+            if (words.get(i).token().segment() != first.segment() || need[i]) {
+                break;
+            }
+            boolean theNext = repaired[i] && isNew(i) && i + 1 < words.size() && startsItem(i + 1);
+            behind |= repaired[i] && !theNext;
+        }
+        if (unfitted(first)) {
+            return false;
+        }
+        boolean inherited = last == Standing.REPAIRED && before != null && listed(before, hit);
+        return ahead || behind || inherited;
+    }
+
+    private boolean isNew(int i) {
+        return words.get(i).text().startsWith("new") || words.get(i).text().equals("brand");
+    }
+
+    private boolean startsItem(int word) {
+        return page.hits("item").stream().anyMatch(h -> h.first() == word);
+    }
+
+    private boolean unfitted(Token first) {
+        for (int i = 0; i < words.size(); i++) {
+            if (unfitted[i] && words.get(i).token().clause() == first.clause()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** A need named before in the same stretch outweighs "new": "needs new starter". */
+    private boolean needed(Hit hit, Token first) {
+        for (int i = hit.first() - 1; i >= 0 && words.get(i).token().segment() == first.segment(); i--) {
+            if (need[i]) {
+                return true;
+            }
+        }
+        for (int i = hit.last() + 1; i < Math.min(words.size(), hit.last() + 3); i++) {
+            if (words.get(i).token().segment() == first.segment() && need[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean within(boolean[] marks, int from, int to) {
+        for (int i = from; i <= to; i++) {
+            if (marks[i]) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** The next entry of a list: it follows at once, after a comma or "and". */
+    private boolean listed(Hit before, Hit hit) {
+        Token a = words.get(before.last()).token();
+        Token b = words.get(hit.first()).token();
+        int between = hit.first() - before.last() - 1;
+        return a.clause() == b.clause() && (between == 0
+                || between == 1 && words.get(hit.first() - 1).text().matches("and|n|plus|brake"));
+    }
+}
