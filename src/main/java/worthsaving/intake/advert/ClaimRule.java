@@ -130,8 +130,11 @@ final class ClaimRule {
     private boolean listed(Hit before, Hit hit) {
         Token a = words.get(before.last()).token();
         Token b = words.get(hit.first()).token();
-        int between = hit.first() - before.last() - 1;
-        return a.clause() == b.clause() && (between == 0
-                || between == 1 && words.get(hit.first() - 1).text().matches("and|n|plus|brake"));
+        for (int i = before.last() + 1; i < hit.first(); i++) {
+            if (!words.get(i).text().matches("and|n|plus|the|a|all")) {
+                return false;
+            }
+        }
+        return a.clause() == b.clause();
     }
 }

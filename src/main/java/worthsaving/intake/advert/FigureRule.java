@@ -9,7 +9,7 @@ import worthsaving.quantity.Money;
 /** Chooses odometer and price together, so that one number is never both. */
 final class FigureRule {
 
-    private static final double LEAST_PRICE = 1.5;
+    private static final double LEAST_PRICE = 0.9;
     private static final double LEAST_MILES = 1;
     private static final int MOST_CANDIDATES = 40;
 

@@ -129,8 +129,18 @@ final class Lexer {
         gapStart = end;
     }
 
+    /** One word alone before a dash is a label: "Title - lost". */
+    private boolean labels() {
+        int last = tokens.size() - 1;
+        return last >= 0 && tokens.get(last).kind() == Token.Kind.WORD
+                && (last == 0 || tokens.get(last - 1).clause() != tokens.get(last).clause());
+    }
+
     private boolean parts(String gap) {
         if (gap.contains("->") || gap.contains("→")) {
+            return false;
+        }
+        if (gap.matches("\\s?[-–]\\s") && labels()) {
             return false;
         }
         if (gap.matches("(?s).*\\s[-–—]+\\s?.*") || gap.contains("--") || gap.contains("—")) {

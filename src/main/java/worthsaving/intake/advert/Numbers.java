@@ -46,6 +46,10 @@ final class Numbers {
             return null;
         }
         if (token.kind() == Token.Kind.NUMBER) {
+            if (i + 1 < tokens.size() && tokens.get(i + 1).text().matches("x{2,3}")
+                    && tokens.get(i + 1).gap().matches("[ ,.]{1,2}") && token.text().matches("\\d{2,3}")) {
+                return new Num(i, i + 1, Double.parseDouble(token.text()) * 1000, "", true, true, false, false);
+            }
             Num split = inTwoGroups(tokens, i);
             return split != null ? split : num(i, token.text(), "", false);
         }

@@ -96,7 +96,7 @@ final class PlaceRule {
 
     private boolean nameWord(int i, boolean capitals) {
         return page.token(i).kind() == Token.Kind.WORD && !page.used(i, i) && page.at(i).length() > 2
-                && !page.vocabulary().spelling().knows(page.at(i))
+                && !page.vocabulary().spelling().means(page.at(i))
                 && (capitals || Character.isUpperCase(page.raw(i).charAt(0)));
     }
 
@@ -146,14 +146,14 @@ final class PlaceRule {
         int to = page.tokens().size() - 1;
         int from = to;
         boolean capitals = page.text().equals(page.text().toUpperCase(Locale.ROOT));
-        while (from >= 0 && page.sameClause(from, to)) {
-            if (!nameWord(from, false)) {
-                return Optional.empty();
-            }
+        while (from > 0 && page.sameClause(from, to) && nameWord(from, false)
+                && (from == to || page.token(from + 1).gap().equals(" "))) {
             from--;
         }
         from++;
-        if (to < 0 || capitals || to - from > 1 || from == 0) {
+        boolean lone = from > 0 && !page.sameClause(from - 1, from);
+        boolean sentence = lone || from > 0 && from <= to && Character.isLowerCase(page.raw(from - 1).charAt(0));
+        if (to < from || capitals || to - from > 1 || !sentence) {
             return Optional.empty();
         }
         page.use(from, to);

@@ -54,7 +54,8 @@ final class Polarity {
 
     boolean denied(Hit hit) {
         int next = hit.last() + 1;
-        if (next < words.size() && answers(next)) {
+        if (next < words.size() && (answers(next) || words.get(next).text().equals("free")
+                && words.get(next).token().gap().length() == 1)) {
             return true;
         }
         return negatedBefore(hit);

@@ -16,6 +16,7 @@ final class Spelling {
 
     private final Map<String, List<String>> listed;
     private final Set<String> known;
+    private final Set<String> phraseWords;
     private final Nearby nearby;
 
     /**
@@ -24,6 +25,7 @@ final class Spelling {
      */
     Spelling(Map<String, List<String>> listed, Set<String> phraseWords, Set<String> names) {
         this.listed = new HashMap<>(listed);
+        this.phraseWords = Set.copyOf(phraseWords);
         this.known = new HashSet<>(phraseWords);
         this.known.addAll(listed.keySet());
         this.nearby = new Nearby(known.stream().filter(w -> w.length() >= SHORTEST).toList());
@@ -32,6 +34,11 @@ final class Spelling {
 
     boolean knows(String word) {
         return known.contains(word);
+    }
+
+    /** True for words of phrases, false for mere names. */
+    boolean means(String word) {
+        return phraseWords.contains(word) || listed.containsKey(word);
     }
 
     List<String> read(String word) {

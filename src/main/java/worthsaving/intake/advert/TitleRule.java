@@ -3,11 +3,11 @@ package worthsaving.intake.advert;
 import java.util.List;
 import worthsaving.vehicle.TitleBrand;
 
-/** State of the papers: the gravest thing said counts; what is denied does not make it clean. */
+/** State of the papers: the gravest thing said counts, a rebuilt car having been salvage before; what is denied does not make it clean. */
 final class TitleRule {
 
-    /** What a phrase says; {@code FREE} clears a lien and says no more. */
-    enum Said { PARTS_ONLY, FLOOD, SALVAGE, REBUILT, LOST, LIEN, CLEAN, CLEAN_CLAIMED, FREE }
+    /** What a phrase says; {@code FREE} clears a lien and says no more, a bill of sale counts where no title is named. */
+    enum Said { PARTS_ONLY, FLOOD, REBUILT, SALVAGE, LOST, LIEN, CLEAN, CLEAN_CLAIMED, BILL_OF_SALE, FREE }
 
     private TitleRule() {}
 
@@ -23,7 +23,8 @@ final class TitleRule {
         if (best == null) {
             return Found.guessed(TitleBrand.UNKNOWN, List.of(), "nothing is said of the title; unknown is not clean");
         }
-        TitleBrand brand = TitleBrand.valueOf(best.means());
+        TitleBrand brand = best.means().equals(Said.BILL_OF_SALE.name())
+                ? TitleBrand.LOST : TitleBrand.valueOf(best.means());
         return polarity.doubted(best)
                 ? Found.guessed(brand, page.spans(best), "the advert doubts it itself")
                 : Found.stated(brand, page.spans(best));

@@ -168,7 +168,7 @@ final class VehicleRule {
             score -= 12;
         }
         boolean numeric = ModelIndex.bare(model.name()).chars().allMatch(Character::isDigit);
-        boolean believed = beside || inside || ownName || year && !numeric;
+        boolean believed = beside || inside || ownName || year && !numeric && model.yearWillDo();
         if ((model.weak() || !exact) && !believed || page.token(from).kind() != Token.Kind.WORD && signBefore(from)) {
             score = 0;
         }

@@ -95,12 +95,16 @@ final class VocabularyReader {
         if (usual.length > 1 && !usual[1].matches("\\d{4}")) {
             throw new IllegalArgumentException("column usual names the year '" + usual[1] + "'; write four digits");
         }
+        if (!Set.of("", "yes", "make").contains(row.get("weak"))) {
+            throw new IllegalArgumentException("column weak holds '" + row.get("weak") + "'; write yes, make or nothing");
+        }
         int from = usual.length > 1 ? Integer.parseInt(usual[1]) : 0;
         Optional<String> pricedAs = Optional.of(row.get("priced_as")).filter(p -> !p.isEmpty());
         if (pricedAs.isPresent() && pricedAs.get().indexOf('/') < 1) {
             throw new IllegalArgumentException("column priced_as holds '" + pricedAs.get() + "'; write make/model");
         }
-        models.addModel(new Model(need(row, "make"), need(row, "model"), usual[0], from, pricedAs, row.yes("weak")),
+        models.addModel(new Model(need(row, "make"), need(row, "model"), usual[0], from, pricedAs,
+                !row.get("weak").isEmpty(), row.get("weak").isEmpty() || row.get("weak").equals("yes")),
                 row.list("aliases"));
     }
 

@@ -60,9 +60,9 @@ final class YearRule {
         if (t.matches("\\d{2}")) {
             boolean apostrophe = page.token(i).gap().matches("(?s).*['’‘`]") && page.token(i).start() > 0;
             boolean before = vehicle.from() == i + 1 && page.sameClause(i, i + 1);
-            boolean after = vehicle.to() == i - 1 && apostrophe;
+            boolean after = vehicle.to() == i - 1 && page.sameClause(i, i - 1) && (apostrophe || !unitAfter(page, i));
             if (apostrophe || before || after) {
-                double score = (before || after ? 5 : 1) + (apostrophe ? 1 : 0);
+                double score = (before ? 5 : after ? 3 : 1) + (apostrophe ? 2 : 0) - (unitAfter(page, i) ? 5 : 0);
                 return Optional.of(new Candidate(century(Integer.parseInt(t), page.on()), i, score, true));
             }
         }
@@ -98,6 +98,6 @@ final class YearRule {
     }
 
     private static boolean unitAfter(Page page, int i) {
-        return page.at(i + 1).matches("k|mi|miles|km|kms|obo|firm|ono|cash|dollars|bucks|rpm|lbs|cc");
+        return page.at(i + 1).matches("k|mi|miles|km|kms|xxx|thousand|mpg|years?|months?|days?|hours|mins?|minutes|obo|firm|ono|cash|dollars|bucks|rpm|lbs|cc");
     }
 }

@@ -54,6 +54,7 @@ final class FieldScore {
         return switch (field) {
             case "year", "miles", "price" -> none ? null : Math.round(node.asDouble());
             case "price_negotiable" -> !none && node.asBoolean();
+            case "running_state" -> none ? "unknown" : node.asText();
             case "currency" -> none ? "USD" : node.asText();
             case "title_brand" -> none ? "unknown" : node.asText();
             case "symptoms", "failures_claimed" -> {
