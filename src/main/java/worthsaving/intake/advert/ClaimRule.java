@@ -32,18 +32,27 @@ final class ClaimRule {
     }
 
     List<Found<Claim>> read() {
+        List<Hit> hits = page.hits("item");
+        List<Standing> standings = new ArrayList<>();
+        for (int i = 0; i < hits.size(); i++) {
+            standings.add(standing(hits.get(i), i == 0 ? null : hits.get(i - 1), i == 0 ? null : standings.get(i - 1)));
+        }
+        for (int i = hits.size() - 2; i >= 0; i--) {
+            boolean listBefore = standings.get(i) == Standing.FAILED && standings.get(i + 1) == Standing.REPAIRED;
+            if (listBefore && listed(hits.get(i), hits.get(i + 1)) && behind(hits.get(i + 1)) && !needed(hits.get(i),
+                    words.get(hits.get(i).first()).token()) && !within(need, hits.get(i).first(), hits.get(i).last())) {
+                standings.set(i, Standing.REPAIRED);
+            }
+        }
         List<Found<Claim>> claims = new ArrayList<>();
-        Hit before = null;
-        Standing last = null;
-        for (Hit hit : page.hits("item")) {
-            Standing standing = standing(hit, before, last);
+        for (int i = 0; i < hits.size(); i++) {
+            Hit hit = hits.get(i);
+            Standing standing = standings.get(i);
             List<Span> spans = page.spans(hit);
             Claim claim = new Claim(hit.means(), standing);
             claims.add(standing == Standing.DOUBTED
                     ? Found.guessed(claim, spans, "the seller is not sure")
                     : Found.stated(claim, spans));
-            before = hit;
-            last = standing;
         }
         return claims;
     }
@@ -70,6 +79,16 @@ final class ClaimRule {
             }
             ahead |= repaired[i];
         }
+        if (unfitted(first)) {
+            return false;
+        }
+        boolean inherited = last == Standing.REPAIRED && before != null && listed(before, hit);
+        return ahead || behind(hit) || inherited;
+    }
+
+    /** "water pump replaced", "starter is new". */
+    private boolean behind(Hit hit) {
+        Token first = words.get(hit.first()).token();
         boolean behind = false;
         for (int i = hit.last() + 1; i <= Math.min(words.size() - 1, hit.last() + REACH); i++) {
             if (words.get(i).token().segment() != first.segment() || need[i]) {
@@ -78,11 +97,7 @@ final class ClaimRule {
             boolean theNext = repaired[i] && isNew(i) && i + 1 < words.size() && startsItem(i + 1);
             behind |= repaired[i] && !theNext;
         }
-        if (unfitted(first)) {
-            return false;
-        }
-        boolean inherited = last == Standing.REPAIRED && before != null && listed(before, hit);
-        return ahead || behind || inherited;
+        return behind;
     }
 
     private boolean isNew(int i) {

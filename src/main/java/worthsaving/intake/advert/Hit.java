@@ -3,9 +3,10 @@ package worthsaving.intake.advert;
 /**
  * A phrase found in an advert.
  *
+ * @param framed built from a part's name and a frame, so it yields to a phrase written out
  * @param places numbers of the words it matched, rising; words in between belong to nobody
  */
-record Hit(String kind, String means, int[] places) {
+record Hit(String kind, String means, boolean framed, int[] places) {
 
     int first() {
         return places[0];

@@ -1,6 +1,7 @@
 package worthsaving.intake.advert;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -32,9 +33,11 @@ final class Phrase {
 
     private final String kind;
     private final String means;
+    private final boolean framed;
     private final List<Element> elements;
 
-    private Phrase(String kind, String means, List<Element> elements) {
+    private Phrase(String kind, String means, boolean framed, List<Element> elements) {
+        this.framed = framed;
         this.kind = kind;
         this.means = means;
         this.elements = List.copyOf(elements);
@@ -79,7 +82,7 @@ final class Phrase {
         if (elements.stream().allMatch(Element::optional)) {
             throw new IllegalArgumentException("the phrase '" + text + "' has no word that must be there");
         }
-        return new Phrase(kind, means, elements);
+        return new Phrase(kind, means, false, elements);
     }
 
     private static List<String> wordsOf(String body, Map<String, List<String>> classes) {
@@ -96,6 +99,15 @@ final class Phrase {
 
     String means() {
         return means;
+    }
+
+    /** The same phrase, yielding to those written out. */
+    Phrase asFramed() {
+        return new Phrase(kind, means, true, elements);
+    }
+
+    boolean framed() {
+        return framed;
     }
 
     /** Words with which a match can begin. */
@@ -133,7 +145,7 @@ final class Phrase {
     int[] match(List<Words.Word> words, int from) {
         int[] places = new int[elements.size()];
         int count = match(words, from, 0, places, 0);
-        return count <= 0 ? null : java.util.Arrays.copyOf(places, count);
+        return count <= 0 ? null : Arrays.copyOf(places, count);
     }
 
     private int match(List<Words.Word> words, int at, int element, int[] places, int matched) {

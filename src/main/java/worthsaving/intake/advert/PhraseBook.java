@@ -50,6 +50,7 @@ final class PhraseBook {
         }
         all.sort(Comparator.<Hit>comparingInt(h -> h.kind().equals(SKIP) ? 0 : 1)
                 .thenComparingInt(h -> -h.places().length)
+                .thenComparing(Hit::framed)
                 .thenComparingInt(h -> h.last() - h.first())
                 .thenComparingInt(Hit::first)
                 .thenComparing(Hit::means));
@@ -73,7 +74,7 @@ final class PhraseBook {
     private static void add(List<Hit> all, Phrase phrase, Words words, int at) {
         int[] places = phrase.match(words.list(), at);
         if (places != null) {
-            all.add(new Hit(phrase.kind(), phrase.means(), places));
+            all.add(new Hit(phrase.kind(), phrase.means(), phrase.framed(), places));
         }
     }
 }

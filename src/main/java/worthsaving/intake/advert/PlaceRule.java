@@ -94,6 +94,10 @@ final class PlaceRule {
         return i + 1 >= page.tokens().size() || !page.sameClause(i, i + 1);
     }
 
+    private boolean segmentEnds(int i) {
+        return page.token(i).segment() != page.token(i + 1).segment();
+    }
+
     private boolean nameWord(int i, boolean capitals) {
         return page.token(i).kind() == Token.Kind.WORD && !page.used(i, i) && page.at(i).length() > 2
                 && !page.vocabulary().spelling().means(page.at(i))
@@ -111,7 +115,7 @@ final class PlaceRule {
                     continue;
                 }
                 double score = 0.5 + n * 0.3 + i * 0.001;
-                score += alone(i, to) ? 2 : ends(to) ? 1 : 0;
+                score += alone(i, to) ? 2 : ends(to) ? 1 : segmentEnds(to) ? 0.5 : 0;
                 score += page.at(i - 1).matches("in|near|at|located|from|around") && page.sameClause(i - 1, i) ? 2 : 0;
                 score += page.at(to + 1).equals("area") ? 2 : 0;
                 if (score > best) {

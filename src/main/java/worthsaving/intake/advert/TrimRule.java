@@ -87,7 +87,7 @@ final class TrimRule {
             }
             name.append(page.at(k));
         }
-        boolean otherUse = page.at(i + n).matches("pkg|package|mode|tires|seats|utility|brakes|line") && n == 1;
+        boolean otherUse = page.at(i + n).matches("pkg|package|mode|tires|seats|utility|brakes|line|battery|system|pack|engine|motor") && n == 1;
         if (otherUse && !name.toString().equals("s")) {
             return Optional.empty();
         }
@@ -154,6 +154,9 @@ final class TrimRule {
         List<At> parts = new ArrayList<>();
         chosen.stream().filter(a -> a.word().kind() == TrimWord.Kind.LEVEL)
                 .min(Comparator.comparingInt(At::from)).ifPresent(parts::add);
+        chosen.stream().filter(a -> a.word().kind() == TrimWord.Kind.LEVEL && !parts.isEmpty()
+                        && a.from() == parts.get(0).to() + 1)
+                .findFirst().ifPresent(parts::add);
         if (parts.isEmpty()) {
             chosen.stream().filter(a -> a.word().kind() == TrimWord.Kind.BADGE)
                     .min(Comparator.comparingInt(At::from)).ifPresent(parts::add);

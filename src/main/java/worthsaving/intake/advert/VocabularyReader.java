@@ -16,8 +16,13 @@ import java.util.function.Function;
 final class VocabularyReader {
 
     private static final Set<String> KINDS = Set.of("symptom", "item", "title", "state", "gearbox", "engine", "drive",
-            "body", "exposure", "skip", "class", "cue");
+            "body", "exposure", "skip", "class", "cue", "part");
     private static final Set<String> USUAL = Set.of("", "CVT", "DUAL_CLUTCH", "DIESEL", "HYBRID", "ELECTRIC");
+
+    /** What makes the name of a part a complaint about it. */
+    private static final List<String> FRAMES = List.of("needs a/new/another/used/replace/rebuilt/the? PART",
+            "needs a new/used/rebuilt/reman PART", "{bad} PART", "PART {bad}", "PART is/has/was/are {bad}",
+            "PART went/going/let/needs/problem*/issue*/failure/pushed", "PART is going", "PART is making .. noise*");
 
     private final CsvRows rows;
     private final Map<String, List<String>> listed = new HashMap<>();
@@ -141,6 +146,15 @@ final class VocabularyReader {
                 words.add(word);
             }
             classes.put(means, words);
+            return;
+        }
+        if (kind.equals("part")) {
+            items.add(means);
+            for (String noun : row.list("phrase")) {
+                for (String frame : FRAMES) {
+                    phrases.add(Phrase.parse("item", means, frame.replace("PART", noun), classes, listed).asFramed());
+                }
+            }
             return;
         }
         checkMeaning(kind, means);
