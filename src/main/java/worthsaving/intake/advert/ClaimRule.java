@@ -146,7 +146,7 @@ final class ClaimRule {
         Token a = words.get(before.last()).token();
         Token b = words.get(hit.first()).token();
         for (int i = before.last() + 1; i < hit.first(); i++) {
-            if (!words.get(i).text().matches("and|n|plus|the|a|all")) {
+            if (!Rx.is(words.get(i).text(), "and|n|plus|the|a|all")) {
                 return false;
             }
         }

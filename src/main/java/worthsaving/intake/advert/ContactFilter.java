@@ -80,6 +80,6 @@ final class ContactFilter {
                 .replaceAll("zero|one|two|three|four|five|six|seven|eight|nine", "w")
                 .replaceAll("[^0-9w]", "");
         boolean length = digits.length() == 7 || digits.length() == 10 || digits.length() == 11;
-        return length && (cued || digits.indexOf('w') >= 0 && digits.matches(".*\\d.*|w{7,}"));
+        return length && (cued || digits.indexOf('w') >= 0 && Rx.is(digits, ".*\\d.*|w{7,}"));
     }
 }

@@ -33,14 +33,14 @@ final class EngineRule {
         for (int i = 0; i < page.tokens().size(); i++) {
             Matcher m = LITRES.matcher(page.at(i));
             if (!m.matches() || signed(i) || page.near("cue:price", i, i, 1, 1) || page.token(i).gap().equals("/")
-                    || gapAfter(i).equals("/") || page.at(i + 1).matches("k|grand|out|mi|miles|gpa|star|stars")) {
+                    || gapAfter(i).equals("/") || Rx.is(page.at(i + 1), "k|grand|out|mi|miles|gpa|star|stars")) {
                 continue;
             }
             double litres = Double.parseDouble(m.group(1));
             if (litres >= SMALLEST && litres <= LARGEST) {
                 page.use(i, i);
                 List<Span> words = List.of(page.span(i, i));
-                boolean unit = m.group(2) != null || page.at(i + 1).matches("l|liter|litre|liters");
+                boolean unit = m.group(2) != null || Rx.is(page.at(i + 1), "l|liter|litre|liters");
                 return Optional.of(unit || page.sameClause(i, 0)
                         ? Found.stated(litres, words)
                         : Found.guessed(litres, words, "a number like a displacement"));
@@ -67,8 +67,8 @@ final class EngineRule {
                 page.use(i, i);
                 return Optional.of(Found.stated(Integer.parseInt(n), List.of(page.span(i, i))));
             }
-            boolean number = page.at(i).matches("[34568]|10|12");
-            if (number && page.at(i + 1).matches("cyl|cylinder|cylinders") && !page.at(i - 1).matches("on|runs|running")) {
+            boolean number = Rx.is(page.at(i), "[34568]|10|12");
+            if (number && Rx.is(page.at(i + 1), "cyl|cylinder|cylinders") && !Rx.is(page.at(i - 1), "on|runs|running")) {
                 page.use(i, i + 1);
                 return Optional.of(Found.stated(Integer.parseInt(page.at(i)), List.of(page.span(i, i + 1))));
             }
@@ -88,7 +88,7 @@ final class EngineRule {
             }
         }
         for (int i = 0; i < page.tokens().size(); i++) {
-            if (page.at(i).matches("[0-9]\\.[0-9](?:t|xt|gt)")) {
+            if (Rx.is(page.at(i), "[0-9]\\.[0-9](?:t|xt|gt)")) {
                 return Optional.of(Found.guessed(Engine.PETROL_TURBO, List.of(page.span(i, i)), "a T after the litres"));
             }
         }

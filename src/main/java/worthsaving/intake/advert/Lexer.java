@@ -44,7 +44,7 @@ final class Lexer {
     }
 
     private int word(int from) {
-        boolean digits = Character.isDigit(text.charAt(from));
+        boolean digits = digitAt(from);
         boolean letters = false;
         int i = from;
         while (i < text.length()) {
@@ -52,7 +52,7 @@ final class Lexer {
             boolean digit = c >= '0' && c <= '9';
             if (digit) {
                 digits = true;
-            } else if (Character.isLetter(c)) {
+            } else if (Character.isLetterOrDigit(c)) {
                 if (digits && !letters && startsWordAfterYear(from, i)) {
                     break;
                 }
@@ -124,7 +124,8 @@ final class Lexer {
                 segment++;
             }
         }
-        String word = text.substring(start, end).replaceAll("['’`]", "").toLowerCase(Locale.ROOT);
+        String word = text.substring(start, end).replace("'", "").replace("’", "").replace("`", "")
+                .toLowerCase(Locale.ROOT);
         tokens.add(new Token(kind, word, start, end, gap, clause, segment));
         gapStart = end;
     }
@@ -140,10 +141,10 @@ final class Lexer {
         if (gap.contains("->") || gap.contains("→")) {
             return false;
         }
-        if (gap.matches("\\s?[-–]\\s") && labels()) {
+        if (Rx.is(gap, "\\s?[-–]\\s") && labels()) {
             return false;
         }
-        if (gap.matches("(?s).*\\s[-–—]+\\s?.*") || gap.contains("--") || gap.contains("—")) {
+        if (Rx.is(gap, "(?s).*\\s[-–—]+\\s?.*") || gap.contains("--") || gap.contains("—")) {
             return true;
         }
         if (gap.equals(".") && gapStart > 0 && gapStart + 1 < text.length()

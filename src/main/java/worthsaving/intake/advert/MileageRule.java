@@ -61,7 +61,7 @@ final class MileageRule {
                 : num.suffix().endsWith("miles") ? "miles" : num.suffix().endsWith("mi") ? "mi" : "";
         int last = i - 1;
         if (unit.isEmpty() && page.sameClause(num.to(), i)) {
-            int u = page.at(i).matches("original|orig|actual|highway|hwy|true|org") ? i + 1 : i;
+            int u = Rx.is(page.at(i), "original|orig|actual|highway|hwy|true|org") ? i + 1 : i;
             unit = unitWord(page.at(u));
             last = unit.isEmpty() ? last : u;
         }

@@ -21,7 +21,15 @@ final class ModelIndex {
     private Nearby nearModels = new Nearby(List.of());
 
     static String bare(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\d]", "");
+        StringBuilder bare = new StringBuilder(name.length());
+        String lower = name.toLowerCase(Locale.ROOT);
+        for (int i = 0; i < lower.length(); i++) {
+            char c = lower.charAt(i);
+            if (Character.isLetter(c) || c >= '0' && c <= '9') {
+                bare.append(c);
+            }
+        }
+        return bare.toString();
     }
 
     void addMake(String make, List<String> aliases) {

@@ -52,7 +52,7 @@ final class MoneyRule {
 
     private static boolean plausible(Num num) {
         return num.value() > 0 && num.value() < 10_000_000
-                && (num.suffix().isEmpty() || num.suffix().matches("k|grand|usd|cad|eur|gbp"));
+                && (num.suffix().isEmpty() || Rx.is(num.suffix(), "k|grand|usd|cad|eur|gbp"));
     }
 
     private Candidate candidate(Num num) {
@@ -62,8 +62,8 @@ final class MoneyRule {
                 && page.token(num.from()).gap().isBlank();
         boolean signAfter = after < page.tokens().size() && page.token(after).kind() == Token.Kind.SIGN
                 && page.token(after).gap().isBlank() && !startsOther(after);
-        boolean word = page.at(after).matches(CURRENCY_WORD) && page.sameClause(num.to(), after)
-                || page.at(before).matches("cad|cdn|usd|eur|gbp") || num.suffix().matches("usd|cad|eur|gbp");
+        boolean word = Rx.is(page.at(after), CURRENCY_WORD) && page.sameClause(num.to(), after)
+                || Rx.is(page.at(before), "cad|cdn|usd|eur|gbp") || Rx.is(num.suffix(), "usd|cad|eur|gbp");
         boolean marked = signBefore || signAfter || word;
         double score = marked ? 5 : num.suffix().equals("k") || num.suffix().equals("grand") ? 1 : num.spelled() ? 2 : 0;
         Map<MoneyCue.Role, Double> votes = new EnumMap<>(MoneyCue.Role.class);
@@ -152,7 +152,7 @@ final class MoneyRule {
         boolean unit = page.near("cue:unit", num.from(), num.to(), 0, 1)
                 && page.token(Math.min(num.to() + 1, page.tokens().size() - 1)).segment() == page.token(num.to()).segment();
         score -= unit && !marked ? 8 : 0;
-        boolean miles = page.at(num.to() + 1).matches("mi|miles?|km|kms|mls|original|orig|kilomet\\w+")
+        boolean miles = Rx.is(page.at(num.to() + 1), "mi|miles?|km|kms|mls|original|orig|kilomet\\w+")
                 && page.sameClause(num.to(), num.to() + 1);
         score -= miles && !marked ? 9 : miles ? 3 : 0;
         boolean part = page.token(num.from()).gap().equals("/") || page.token(num.from()).gap().endsWith("#")
@@ -175,7 +175,7 @@ final class MoneyRule {
     private boolean guide(int before) {
         for (int i = before; i >= 0 && i >= before - 2; i--) {
             String word = page.at(i);
-            if (word.matches("[bcdfghjklmnpqrstvwxz]{3,4}") && !word.matches("cad|cdn|gbp|obo|mph|hwy|xxx")
+            if (Rx.is(word, "[bcdfghjklmnpqrstvwxz]{3,4}") && !Rx.is(word, "cad|cdn|gbp|obo|mph|hwy|xxx")
                     && !page.vocabulary().spelling().knows(word) && page.sameClause(i, before)) {
                 return true;
             }
@@ -188,16 +188,16 @@ final class MoneyRule {
                 + " " + page.at(candidate.num().to() + 1) + " " + page.at(candidate.num().to() + 2)
                 + " " + page.at(candidate.num().from() - 1) + " " + page.at(candidate.num().from() - 2);
         String all = near.toLowerCase(java.util.Locale.ROOT);
-        if (all.contains("£") || all.matches("(?s).*\\b(?:gbp|pounds?|quid)\\b.*")) {
+        if (all.contains("£") || Rx.is(all, "(?s).*\\b(?:gbp|pounds?|quid)\\b.*")) {
             return "GBP";
         }
-        if (all.contains("€") || all.matches("(?s).*\\b(?:eur|euros?)\\b.*")) {
+        if (all.contains("€") || Rx.is(all, "(?s).*\\b(?:eur|euros?)\\b.*")) {
             return "EUR";
         }
-        if (all.matches("(?s).*(?:\\b(?:cad|cdn|canadian|c)\\b).*")) {
+        if (Rx.is(all, "(?s).*(?:\\b(?:cad|cdn|canadian|c)\\b).*")) {
             return "CAD";
         }
-        if (all.matches("(?s).*\\b(?:usd|us)\\b.*")) {
+        if (Rx.is(all, "(?s).*\\b(?:usd|us)\\b.*")) {
             return "USD";
         }
         if (country.isPresent() && !all.contains("$")) {

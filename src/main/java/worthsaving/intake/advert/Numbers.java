@@ -46,8 +46,8 @@ final class Numbers {
             return null;
         }
         if (token.kind() == Token.Kind.NUMBER) {
-            if (i + 1 < tokens.size() && tokens.get(i + 1).text().matches("x{2,3}")
-                    && tokens.get(i + 1).gap().matches("[ ,.]{1,2}") && token.text().matches("\\d{2,3}")) {
+            if (i + 1 < tokens.size() && Rx.is(tokens.get(i + 1).text(), "x{2,3}")
+                    && Rx.is(tokens.get(i + 1).gap(), "[ ,.]{1,2}") && Rx.is(token.text(), "\\d{2,3}")) {
                 return new Num(i, i + 1, Double.parseDouble(token.text()) * 1000, "", true, true, false, false);
             }
             Num split = inTwoGroups(tokens, i);
@@ -67,12 +67,12 @@ final class Numbers {
 
     /** "210 000": a group of up to three digits, one space, then exactly three, of which the unit or noughts follow. */
     private static Num inTwoGroups(List<Token> tokens, int i) {
-        if (i + 1 >= tokens.size() || !tokens.get(i).text().matches("[1-9]\\d{0,2}")) {
+        if (i + 1 >= tokens.size() || !Rx.is(tokens.get(i).text(), "[1-9]\\d{0,2}")) {
             return null;
         }
         Token next = tokens.get(i + 1);
-        boolean group = next.gap().matches("[ \\u00a0\\u202f\\u2009]") && next.text().matches("\\d{3}(?:km|mi)?");
-        boolean unit = i + 2 < tokens.size() && tokens.get(i + 2).text().matches("km|kms|mi|miles|kilomet.*");
+        boolean group = Rx.is(next.gap(), "[ \\u00a0\\u202f\\u2009]") && Rx.is(next.text(), "\\d{3}(?:km|mi)?");
+        boolean unit = i + 2 < tokens.size() && Rx.is(tokens.get(i + 2).text(), "km|kms|mi|miles|kilomet.*");
         if (!group || !(unit || next.text().startsWith("000"))) {
             return null;
         }
@@ -83,17 +83,17 @@ final class Numbers {
     private static Num num(int i, String digits, String suffix, boolean masked) {
         String text = digits;
         boolean grouped = false;
-        if (text.matches("[1-9]\\d{0,2}(?:,\\d{3})+(?:\\.\\d{1,2})?")) {
+        if (Rx.is(text, "[1-9]\\d{0,2}(?:,\\d{3})+(?:\\.\\d{1,2})?")) {
             text = text.replace(",", "");
             grouped = true;
-        } else if (text.matches("[1-9]\\d{0,2}(?:\\.\\d{3})+")) {
+        } else if (Rx.is(text, "[1-9]\\d{0,2}(?:\\.\\d{3})+")) {
             text = text.replace(".", "");
             grouped = true;
         }
-        if (!text.matches("\\d{1,12}(?:\\.\\d{1,6})?")) {
+        if (!Rx.is(text, "\\d{1,12}(?:\\.\\d{1,6})?")) {
             return null;
         }
-        boolean decimal = text.indexOf('.') >= 0 && !text.matches("\\d+\\.0+") || text.matches("\\d\\.0");
+        boolean decimal = text.indexOf('.') >= 0 && !Rx.is(text, "\\d+\\.0+") || Rx.is(text, "\\d\\.0");
         double value = Double.parseDouble(text);
         double scaled = suffix.startsWith("k") && !suffix.startsWith("km") || suffix.equals("kmi") || suffix.equals("kmiles")
                 || suffix.equals("grand") ? Math.rint(value * 1000) : value;
@@ -124,7 +124,7 @@ final class Numbers {
                     total += current;
                     current = -1;
                 }
-            } else if (i == from && token.kind() == Token.Kind.NUMBER && token.text().matches("\\d{1,2}(?:\\.\\d)?")) {
+            } else if (i == from && token.kind() == Token.Kind.NUMBER && Rx.is(token.text(), "\\d{1,2}(?:\\.\\d)?")) {
                 current = Double.parseDouble(token.text());
             } else {
                 break;

@@ -54,7 +54,7 @@ final class PlaceRule {
         if (town < 0) {
             return Optional.empty();
         }
-        boolean zip = to + 1 < page.tokens().size() && page.at(to + 1).matches("\\d{5}")
+        boolean zip = to + 1 < page.tokens().size() && Rx.is(page.at(to + 1), "\\d{5}")
                 && page.token(to + 1).gap().isBlank();
         String shown = title(town, i - 1) + ", " + region.get().region() + (zip ? " " + page.at(to + 1) : "");
         int last = zip ? to + 1 : to;
@@ -66,7 +66,7 @@ final class PlaceRule {
     /** First token of the town that stands before a region, or -1. */
     private int town(int region, boolean code) {
         int before = region - 1;
-        if (!page.token(region).gap().matches("[ ,.]{1,3}") || page.token(before).kind() != Token.Kind.WORD) {
+        if (!Rx.is(page.token(region).gap(), "[ ,.]{1,3}") || page.token(before).kind() != Token.Kind.WORD) {
             return -1;
         }
         for (int n = 3; n >= 1; n--) {
@@ -78,7 +78,7 @@ final class PlaceRule {
         boolean capitals = page.text().equals(page.text().toUpperCase(Locale.ROOT));
         boolean comma = page.token(region).gap().indexOf(',') >= 0;
         boolean upper = !capitals && page.raw(region).equals(page.raw(region).toUpperCase(Locale.ROOT));
-        boolean zip = page.at(region + 1).matches("\\d{5}");
+        boolean zip = Rx.is(page.at(region + 1), "\\d{5}");
         if (code && WORDS_TOO.contains(page.at(region)) && !upper && !zip && !(comma && ends(region))) {
             return -1;
         }
@@ -116,7 +116,7 @@ final class PlaceRule {
                 }
                 double score = 0.5 + n * 0.3 + i * 0.001;
                 score += alone(i, to) ? 2 : ends(to) ? 1 : segmentEnds(to) ? 0.5 : 0;
-                score += page.at(i - 1).matches("in|near|at|located|from|around") && page.sameClause(i - 1, i) ? 2 : 0;
+                score += Rx.is(page.at(i - 1), "in|near|at|located|from|around") && page.sameClause(i - 1, i) ? 2 : 0;
                 score += page.at(to + 1).equals("area") ? 2 : 0;
                 if (score > best) {
                     best = score;
@@ -169,7 +169,7 @@ final class PlaceRule {
     private Optional<Where> titleRegion() {
         for (int i = 0; i + 1 < page.tokens().size(); i++) {
             Optional<Places.Place> region = places.regionByCode(page.at(i));
-            boolean papers = page.at(i + 1).matches("title|ttl|registration|reg|plates|tags");
+            boolean papers = Rx.is(page.at(i + 1), "title|ttl|registration|reg|plates|tags");
             boolean name = page.raw(i).equals(page.raw(i).toUpperCase(Locale.ROOT)) && !page.at(i).equals("in");
             if (region.isPresent() && papers && name && page.sameClause(i, i + 1)) {
                 return Optional.of(new Where(Found.guessed(region.get().region(), List.of(page.span(i, i)),
@@ -182,7 +182,7 @@ final class PlaceRule {
     private String joined(int from, int to) {
         StringBuilder name = new StringBuilder();
         for (int k = from; k <= to; k++) {
-            if (k > from && (!page.token(k).gap().matches("[ \\-.']{1,2}"))) {
+            if (k > from && (!Rx.is(page.token(k).gap(), "[ \\-.']{1,2}"))) {
                 return "";
             }
             name.append(k > from ? " " : "").append(page.at(k));

@@ -27,7 +27,7 @@ final class TrimRule {
     }
 
     static String bare(String name) {
-        return name.toLowerCase(Locale.ROOT).replaceAll("[\\s\\-/]", "");
+        return name.toLowerCase(Locale.ROOT).replace(" ", "").replace("-", "").replace("/", "");
     }
 
     static Optional<Found<String>> find(Page page, VehicleRule.Vehicle vehicle, Optional<Found<Integer>> year) {
@@ -82,13 +82,13 @@ final class TrimRule {
         }
         StringBuilder name = new StringBuilder();
         for (int k = i; k < i + n; k++) {
-            if (joins[k] || k > i && !page.token(k).gap().matches("[ \\-/]{0,2}") || page.token(k).kind() == Token.Kind.SIGN) {
+            if (joins[k] || k > i && !Rx.is(page.token(k).gap(), "[ \\-/]{0,2}") || page.token(k).kind() == Token.Kind.SIGN) {
                 return Optional.empty();
             }
             name.append(page.at(k));
         }
-        boolean otherUse = page.at(i + n).matches("pkg|package|mode|tires|seats|utility|brakes|line|battery|system|pack|engine|motor") && n == 1;
-        if (otherUse && !name.toString().equals("s")) {
+        boolean otherUse = Rx.is(page.at(i + n), "pkg|package|mode|tires|seats|utility|brakes|line|battery|system|pack|engine|motor") && n == 1;
+        if (otherUse && page.token(i + n).gap().equals(" ") && !name.toString().equals("s")) {
             return Optional.empty();
         }
         return page.vocabulary().trims(bare(name.toString())).stream().filter(w -> w.fits(make)).findFirst();
@@ -109,7 +109,7 @@ final class TrimRule {
             }
         }
         for (int i = 0; i < page.tokens().size(); i++) {
-            joins[i] |= page.at(i).matches("\\d\\.\\d[lt]?|[vi][34568]|\\dcyl|l|liter|turbo|door|dr|cyl|super|duty|edition");
+            joins[i] |= Rx.is(page.at(i), "\\d\\.\\d[lt]?|[vi][34568]|\\dcyl|l|liter|turbo|door|dr|cyl|super|duty|edition");
         }
     }
 

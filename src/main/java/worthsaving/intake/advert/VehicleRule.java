@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 final class VehicleRule {
 
     private static final int LONGEST_NAME = 5;
+    private static final int NEIGHBOURS = 4;
     private static final int RAM_ITS_OWN_MAKE = 2010;
 
     /** @param from first and @param to last token of the name of the car; -1 where there is none */
@@ -136,7 +137,7 @@ final class VehicleRule {
         for (int k = i; k < i + n; k++) {
             Token token = page.token(k);
             if (token.kind() == Token.Kind.SIGN || token.text().indexOf(',') >= 0 || token.text().indexOf('.') >= 0
-                    || k > i && !token.gap().matches("[\\s\\-&'/.]{0,3}") || k > i && token.gap().contains("\n")) {
+                    || k > i && !Rx.is(token.gap(), "[\\s\\-&'/.]{0,3}") || k > i && token.gap().contains("\n")) {
                 return null;
             }
             name.append(token.text());
@@ -150,7 +151,7 @@ final class VehicleRule {
         boolean beside = false;
         boolean inside = false;
         for (MakeAt m : makes) {
-            if (!m.make().equals(model.make())) {
+            if (m.to() < from - NEIGHBOURS || m.from() > to + NEIGHBOURS || !m.make().equals(model.make())) {
                 continue;
             }
             if (m.from() >= from && m.to() <= to && m.to() - m.from() < to - from) {
@@ -210,7 +211,7 @@ final class VehicleRule {
             if (before > 0) {
                 return before;
             }
-            if (page.at(from - 1).matches("\\d{2}") && !signBefore(from - 1)) {
+            if (Rx.is(page.at(from - 1), "\\d{2}") && !signBefore(from - 1)) {
                 return YearRule.century(Integer.parseInt(page.at(from - 1)), page.on());
             }
         }
@@ -224,7 +225,7 @@ final class VehicleRule {
 
     private int year(int i) {
         String t = page.at(i);
-        if (!t.matches("(?:19[5-9]|20[0-4])\\d") || signBefore(i)) {
+        if (!Rx.is(t, "(?:19[5-9]|20[0-4])\\d") || signBefore(i)) {
             return 0;
         }
         int year = Integer.parseInt(t);

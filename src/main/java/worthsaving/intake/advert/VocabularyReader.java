@@ -97,7 +97,7 @@ final class VocabularyReader {
         if (!USUAL.contains(usual[0])) {
             throw new IllegalArgumentException("column usual holds '" + usual[0] + "', which is not one of " + USUAL);
         }
-        if (usual.length > 1 && !usual[1].matches("\\d{4}")) {
+        if (usual.length > 1 && !Rx.is(usual[1], "\\d{4}")) {
             throw new IllegalArgumentException("column usual names the year '" + usual[1] + "'; write four digits");
         }
         if (!Set.of("", "yes", "make").contains(row.get("weak"))) {

@@ -46,19 +46,21 @@ final class YearRule {
             return Optional.empty();
         }
         int distance = distance(vehicle, i);
-        if (t.matches("\\d{4}")) {
+        if (Rx.is(t, "\\d{4}")) {
             int year = Integer.parseInt(t);
             if (year < 1950 || year > page.on().getYear() + 1) {
                 return Optional.empty();
             }
             double score = 1.5 + near(page, vehicle, i, distance, 5) + (i <= 1 ? 2 : 0);
-            score -= distance > 1 && page.near("cue:event", i, i, 3, 1) ? 6 : 0;
+            boolean opens = i > 0 && page.token(i).segment() != page.token(i - 1).segment();
+            score -= distance > 1 && page.near("cue:event", i, i, opens ? 0 : 3, 1) ? 6 : 0;
+            score += page.at(i + 1).equals("model") ? 1 : 0;
             score -= unitAfter(page, i) ? 5 : 0;
             score -= distance > 1 && page.near("cue:price", i, i, 1, 1) ? 3 : 0;
             return Optional.of(new Candidate(year, i, score, false));
         }
-        if (t.matches("\\d{2}")) {
-            boolean apostrophe = page.token(i).gap().matches("(?s).*['’‘`]") && page.token(i).start() > 0;
+        if (Rx.is(t, "\\d{2}")) {
+            boolean apostrophe = Rx.is(page.token(i).gap(), "(?s).*['’‘`]") && page.token(i).start() > 0;
             boolean before = vehicle.from() == i + 1 && page.sameClause(i, i + 1);
             boolean after = vehicle.to() == i - 1 && page.sameClause(i, i - 1) && (apostrophe || !unitAfter(page, i));
             if (apostrophe || before || after) {
@@ -98,6 +100,6 @@ final class YearRule {
     }
 
     private static boolean unitAfter(Page page, int i) {
-        return page.at(i + 1).matches("k|mi|miles|km|kms|xxx|thousand|mpg|years?|months?|days?|hours|mins?|minutes|obo|firm|ono|cash|dollars|bucks|rpm|lbs|cc");
+        return Rx.is(page.at(i + 1), "k|mi|miles|km|kms|xxx|thousand|mpg|years?|months?|days?|hours|mins?|minutes|obo|firm|ono|cash|dollars|bucks|rpm|lbs|cc");
     }
 }
