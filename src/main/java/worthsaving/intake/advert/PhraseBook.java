@@ -11,7 +11,7 @@ import java.util.Set;
 /** All phrases of the vocabulary, found in one pass. Longer phrases win over shorter ones of the same kind. */
 final class PhraseBook {
 
-    /** Means nothing and hides its words from every other kind. */
+    /** Means nothing and hides its words from every other kind but cues. */
     static final String SKIP = "skip";
     /** Hides its words from the phrases of its own kind only. */
     static final String NOTHING = "-";
@@ -59,7 +59,8 @@ final class PhraseBook {
         Map<String, List<Hit>> found = new HashMap<>();
         for (Hit hit : all) {
             boolean[] own = taken.computeIfAbsent(hit.kind(), k -> new boolean[words.size()]);
-            if (hit.shares(skipped) || hit.shares(own)) {
+            boolean cue = hit.kind().startsWith("cue:");
+            if (!cue && hit.shares(skipped) || hit.shares(own)) {
                 continue;
             }
             hit.take(hit.kind().equals(SKIP) ? skipped : own);

@@ -106,7 +106,8 @@ final class Polarity {
         while (start > 0 && words.get(start - 1).token().segment() == first.segment()) {
             start--;
         }
-        if (hit.first() - start > 1) {
+        boolean afterOr = hit.first() > 0 && Rx.is(words.get(hit.first() - 1).text(), "or|nor");
+        if (hit.first() - start > 1 && !afterOr) {
             return false;
         }
         for (int i = start; i < words.size() && words.get(i).token().clause() == first.clause(); i++) {

@@ -168,16 +168,24 @@ final class VehicleRule {
         if (traded(start)) {
             score -= 12;
         }
-        boolean numeric = ModelIndex.bare(model.name()).chars().allMatch(Character::isDigit);
+        boolean numeric = joined(from, to - from + 1).chars().allMatch(Character::isDigit);
         boolean believed = beside || inside || ownName || year && !numeric && model.yearWillDo();
-        if ((model.weak() || !exact) && !believed || page.token(from).kind() != Token.Kind.WORD && signBefore(from)) {
+        if ((model.weak() || !exact || numeric) && !believed || page.token(from).kind() != Token.Kind.WORD && signBefore(from)) {
             score = 0;
         }
-        if (model.name().startsWith("Ram ") && !beside || model.make().equals("Ram") && !beside) {
-            boolean old = yearOf(start, to) > 0 && yearOf(start, to) < RAM_ITS_OWN_MAKE;
-            score += old == model.make().equals("Dodge") ? 1 : 0;
+        if (score > 0) {
+            score += ram(model, beside, yearOf(start, to));
         }
         return new ModelAt(model, from, to, exact, start, score, beside);
+    }
+
+    /** Ram trucks were Dodges before the name became a make of its own. */
+    private static double ram(Model model, boolean beside, int year) {
+        boolean old = year > 0 && year < RAM_ITS_OWN_MAKE;
+        if (model.make().equals("Ram")) {
+            return old ? -8 : 0;
+        }
+        return model.name().startsWith("Ram ") && !beside && old ? 4 : 0;
     }
 
     private boolean signBefore(int i) {
