@@ -15,6 +15,7 @@ final class ClaimRule {
     private final boolean[] repaired;
     private final boolean[] unfitted;
     private final boolean[] need;
+    private final boolean[] fine;
 
     ClaimRule(Page page, Polarity polarity) {
         this.page = page;
@@ -23,6 +24,7 @@ final class ClaimRule {
         this.repaired = marks("cue:repaired");
         this.unfitted = marks("cue:unfitted");
         this.need = marks("cue:need");
+        this.fine = marks("cue:fine");
     }
 
     private boolean[] marks(String kind) {
@@ -58,13 +60,24 @@ final class ClaimRule {
     }
 
     private Standing standing(Hit hit, Hit before, Standing last) {
-        if (polarity.denied(hit)) {
+        if (polarity.denied(hit) || fine(hit)) {
             return Standing.DENIED;
         }
         if (replaced(hit, before, last)) {
             return Standing.REPAIRED;
         }
         return polarity.doubted(hit) ? Standing.DOUBTED : Standing.FAILED;
+    }
+
+    /** "timing chains fine", "clutch is good". */
+    private boolean fine(Hit hit) {
+        Token first = words.get(hit.first()).token();
+        for (int i = hit.last() + 1; i < Math.min(words.size(), hit.last() + 3); i++) {
+            if (fine[i] && words.get(i).token().segment() == first.segment()) {
+                return i == hit.last() + 1 || Rx.is(words.get(i - 1).text(), "is|are|still|all|feels|looks|seems");
+            }
+        }
+        return false;
     }
 
     private boolean replaced(Hit hit, Hit before, Standing last) {

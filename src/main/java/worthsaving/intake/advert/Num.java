@@ -6,7 +6,9 @@ package worthsaving.intake.advert;
  * @param from first token, @param to last token
  * @param suffix letters written on to it, lower case ("k", "mi"), or empty
  * @param masked true for hidden digits, read as noughts
- * @param exact true for grouped digits or a multiple too long for a year, so no ordinary small number
+ * @param grouped written with separators of thousands
+ * @param decimal written with a fraction
+ * @param spelled written in words ("four grand")
  */
 record Num(int from, int to, double value, String suffix, boolean masked, boolean grouped, boolean decimal, boolean spelled) {
 

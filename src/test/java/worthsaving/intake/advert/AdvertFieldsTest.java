@@ -8,8 +8,23 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
-/** Whole adverts against the fields a person reads out of them. All adverts are invented. */
+/**
+ * Whole adverts against the fields a person reads out of them. All adverts are invented; the expectations were written
+ * before the first run. Share of fields exact on that first run:
+ *
+ * <ul>
+ *   <li>invented.jsonl, 72 adverts: 98.9 % (997 of 1,008), but the phrases were written with these adverts in view, so
+ *       this says nothing about adverts not seen;
+ *   <li>invented_blind.jsonl, 40 adverts, vocabulary frozen: 88.2 %, or 90.9 % (509 of 560) once running states left out
+ *       of the expectations counted as "unknown";
+ *   <li>invented_blind2.jsonl, 40 adverts, vocabulary frozen after widening: 93.2 %;
+ *   <li>invented_blind3.jsonl, 20 adverts, vocabulary frozen after widening again: 95.7 %. This is the nearest to what
+ *       adverts not seen should give; the rates after that are rates on adverts learnt from.
+ * </ul>
+ */
 class AdvertFieldsTest {
 
     @Test
@@ -24,11 +39,12 @@ class AdvertFieldsTest {
         }
     }
 
-    @Test
-    void invented_adverts_in_other_styles_are_read_to_95_percent() throws IOException {
-        try (BufferedReader lines = Files.newBufferedReader(Path.of("src/test/resources/adverts/invented.jsonl"))) {
+    @ParameterizedTest
+    @CsvSource({"invented.jsonl, 72", "invented_blind.jsonl, 40", "invented_blind2.jsonl, 40", "invented_blind3.jsonl, 20"})
+    void invented_adverts_in_other_styles_are_read_to_95_percent(String file, int adverts) throws IOException {
+        try (BufferedReader lines = Files.newBufferedReader(Path.of("src/test/resources/adverts", file))) {
             FieldScore score = FieldScore.of(lines);
-            assertThat(score.adverts()).isGreaterThanOrEqualTo(60);
+            assertThat(score.adverts()).isEqualTo(adverts);
             assertThat(score.rate()).as(score.report()).isGreaterThanOrEqualTo(0.95);
         }
     }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -25,7 +26,7 @@ class AdvertFuzzTest {
     private static List<String> adverts() throws IOException {
         List<String> texts = new ArrayList<>();
         ObjectMapper mapper = new ObjectMapper();
-        for (String file : List.of("invented.jsonl", "invented_blind.jsonl", "invented_blind2.jsonl")) {
+        for (String file : List.of("invented.jsonl", "invented_blind.jsonl", "invented_blind2.jsonl", "invented_blind3.jsonl")) {
             for (String line : Files.readAllLines(Path.of("src/test/resources/adverts", file))) {
                 texts.add(mapper.readTree(line).get("text").asText());
             }
@@ -41,9 +42,9 @@ class AdvertFuzzTest {
         List<String> slow = new ArrayList<>();
         for (int i = 0; i < RUNS; i++) {
             String text = mutate(texts, random);
-            long start = System.nanoTime();
+            long start = cpu();
             AdvertReading reading = Vocabularies.read(text);
-            if (System.nanoTime() - start > HANG_NANOS && again(text)) {
+            if (cpu() - start > HANG_NANOS) {
                 slow.add(text);
             }
             assertThat(spans(reading)).as("advert %s", i).allMatch(s -> s.end() <= reading.text().length());
@@ -51,11 +52,9 @@ class AdvertFuzzTest {
         assertThat(slow).isEmpty();
     }
 
-    /** A machine under load may stall once; the same text must not take a second twice. */
-    private static boolean again(String text) {
-        long start = System.nanoTime();
-        Vocabularies.read(text);
-        return System.nanoTime() - start > HANG_NANOS;
+    /** Time of this thread alone, so that a loaded machine does not count as a hang. */
+    private static long cpu() {
+        return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     }
 
     private static Stream<Span> spans(AdvertReading r) {
@@ -96,9 +95,9 @@ class AdvertFuzzTest {
         for (String unit : List.of("no ", "1 ", "$", "a", "2011 honda civic ", "@a.", "five ", "x,", "ran when parked no knocks or ",
                 "call 5", "- ", "98k ", "$5 asking was worth ", "needs head gasket, new starter and ", "no knocks, ", "Tulsa ", "in ok ", "1,", "\n", "a.b")) {
             String text = unit.repeat(100_000 / unit.length());
-            long start = System.nanoTime();
+            long start = cpu();
             AdvertReading reading = Vocabularies.read(text);
-            assertThat(System.nanoTime() - start).as("nanoseconds for '%s'", unit).isLessThan(5 * HANG_NANOS);
+            assertThat(cpu() - start).as("nanoseconds for '%s'", unit).isLessThan(HANG_NANOS);
             assertThat(reading.text()).hasSizeLessThanOrEqualTo(AdvertReader.MOST_CHARACTERS);
             assertThat(reading.notes()).anyMatch(n -> n.startsWith("only the first"));
         }

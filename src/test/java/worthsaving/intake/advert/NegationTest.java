@@ -69,6 +69,8 @@ class NegationTest {
         "had timing chain replaced at 90k | TIM_CHAIN_WORN | REPAIRED",
         "I think its the fuel pump | FUEL_PUMP_LP | DOUBTED",
         "bad starter | STARTER | FAILED",
+        "timing chain is fine | TIM_CHAIN_WORN | DENIED",
+        "head gasket? not sure | HEAD_GASKET | DOUBTED",
         "the alternator is shot | ALTERNATOR | FAILED",
     })
     void claim(String text, String item, Claim.Standing standing) {
