@@ -53,7 +53,8 @@ public final class AdvertReader {
         Optional<String> country = where.flatMap(PlaceRule.Where::country);
         MoneyRule money = new MoneyRule(page);
         FigureRule.Figures figures = new FigureRule(page, money, country).read();
-        CarReading car = new CarReading(year, vehicle.make(), vehicle.model(), trim, figures.mileage(), litres, cylinders,
+        CarReading car = new CarReading(year, vehicle.make(), vehicle.model(), trim, figures.mileage(), litres,
+                cylinders,
                 engine, gearbox, engineRule.drive(), engineRule.body(), vin);
         OfferReading offer = new OfferReading(figures.price(), money.negotiable(), figures.other(),
                 TitleRule.find(page, polarity), where.map(PlaceRule.Where::shown));

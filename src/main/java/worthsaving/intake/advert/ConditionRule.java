@@ -42,7 +42,8 @@ final class ConditionRule {
 
     ConditionReading read() {
         page.hits("symptom").forEach(this::symptom);
-        new ClaimRule(page, polarity).read().forEach(claim -> claims.merge(claim.value().item(), claim, ConditionRule::graver));
+        new ClaimRule(page, polarity).read().forEach(claim -> claims.merge(claim.value().item(), claim,
+                ConditionRule::graver));
         for (Implication implication : page.vocabulary().implications()) {
             if (implication.when().stream().allMatch(this::holds)) {
                 add(implication);

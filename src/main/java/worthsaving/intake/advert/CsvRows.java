@@ -62,7 +62,8 @@ final class CsvRows {
             List<String> missing = new ArrayList<>(columns);
             missing.removeAll(parser.getHeaderNames());
             if (!missing.isEmpty()) {
-                faults.add(file + ", line " + parser.getCurrentLineNumber() + ": no column " + String.join(", ", missing)
+                faults.add(file + ", line " + parser.getCurrentLineNumber() + ": no column " + String.join(", ",
+                        missing)
                         + "; the first line that is no comment must name " + String.join(",", columns));
                 return;
             }

@@ -68,7 +68,8 @@ final class EngineRule {
                 return Optional.of(Found.stated(Integer.parseInt(n), List.of(page.span(i, i))));
             }
             boolean number = Rx.is(page.at(i), "[34568]|10|12");
-            if (number && Rx.is(page.at(i + 1), "cyl|cylinder|cylinders") && !Rx.is(page.at(i - 1), "on|runs|running")) {
+            if (number && Rx.is(page.at(i + 1), "cyl|cylinder|cylinders") && !Rx.is(page.at(i - 1),
+                    "on|runs|running")) {
                 page.use(i, i + 1);
                 return Optional.of(Found.stated(Integer.parseInt(page.at(i)), List.of(page.span(i, i + 1))));
             }
@@ -89,7 +90,8 @@ final class EngineRule {
         }
         for (int i = 0; i < page.tokens().size(); i++) {
             if (Rx.is(page.at(i), "[0-9]\\.[0-9](?:t|xt|gt)")) {
-                return Optional.of(Found.guessed(Engine.PETROL_TURBO, List.of(page.span(i, i)), "a T after the litres"));
+                return Optional.of(Found.guessed(Engine.PETROL_TURBO, List.of(page.span(i, i)),
+                        "a T after the litres"));
             }
         }
         return Optional.empty();

@@ -62,7 +62,8 @@ final class FigureRule {
                 .filter(c -> c != m && (bestSum == null || c.num() != bestSum.num()))
                 .map(MileageRule.Candidate::mileage).distinct().limit(3).toList()));
         if (mileage.isEmpty() || bestMiles.score() < 2) {
-            mileage = mileageRule.unknown().or(() -> Optional.ofNullable(bestMiles).map(m -> mileageRule.found(m, List.of())));
+            mileage = mileageRule.unknown().or(() -> Optional.ofNullable(bestMiles).map(m -> mileageRule.found(m,
+                    List.of())));
         }
         boolean kilometres = bestMiles != null && bestMiles.mileage().unit().endsWith("km");
         List<Found<OfferReading.Figure>> other = new ArrayList<>();

@@ -148,7 +148,8 @@ final class Lexer {
             return true;
         }
         if (gap.equals(".") && gapStart > 0 && gapStart + 1 < text.length()
-                && Character.isLetter(text.charAt(gapStart - 1)) && tokens.get(tokens.size() - 1).text().length() == 1) {
+                && Character.isLetter(text.charAt(gapStart - 1))
+                        && tokens.get(tokens.size() - 1).text().length() == 1) {
             return false;
         }
         for (int i = 0; i < gap.length(); i++) {

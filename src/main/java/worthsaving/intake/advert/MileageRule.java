@@ -99,7 +99,8 @@ final class MileageRule {
 
     private boolean fraction(Num num) {
         return page.token(num.from()).gap().equals("/") && num.value() < 1000
-                || num.to() + 1 < page.tokens().size() && page.token(num.to() + 1).gap().equals("/") && num.value() < 100;
+                || num.to() + 1 < page.tokens().size() && page.token(num.to() + 1).gap().equals("/")
+                        && num.value() < 100;
     }
 
     private Mileage mileage(Num num, double value, boolean k, String unit) {

@@ -10,7 +10,8 @@ import java.util.Optional;
  * @param pricedAs make and model under which price data hold it, in lower case, separated by a slash
  * @param weak believed only beside its make or, if {@code yearWillDo}, beside the year
  */
-record Model(String make, String name, String usual, int usualFrom, Optional<String> pricedAs, boolean weak, boolean yearWillDo) {
+record Model(String make, String name, String usual, int usualFrom, Optional<String> pricedAs, boolean weak,
+        boolean yearWillDo) {
 
     boolean usually(String what, Optional<Integer> year) {
         return usual.equals(what) && (usualFrom == 0 || year.isPresent() && year.get() >= usualFrom);

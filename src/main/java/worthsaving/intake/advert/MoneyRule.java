@@ -65,7 +65,8 @@ final class MoneyRule {
         boolean word = Rx.is(page.at(after), CURRENCY_WORD) && page.sameClause(num.to(), after)
                 || Rx.is(page.at(before), "cad|cdn|usd|eur|gbp") || Rx.is(num.suffix(), "usd|cad|eur|gbp");
         boolean marked = signBefore || signAfter || word;
-        double score = marked ? 5 : num.suffix().equals("k") || num.suffix().equals("grand") ? 1 : num.spelled() ? 2 : 0;
+        double score = marked ? 5 : num.suffix().equals("k") || num.suffix().equals("grand") ? 1 : num.spelled()
+                ? 2 : 0;
         Map<MoneyCue.Role, Double> votes = new EnumMap<>(MoneyCue.Role.class);
         cues.forEach((cue, hits) -> hits.forEach(hit -> {
             double weight = weight(cue, hit, num);
@@ -150,7 +151,8 @@ final class MoneyRule {
             score -= num.decimal() && value < 100 ? 6 : 0;
         }
         boolean unit = page.near("cue:unit", num.from(), num.to(), 0, 1)
-                && page.token(Math.min(num.to() + 1, page.tokens().size() - 1)).segment() == page.token(num.to()).segment();
+                && page.token(Math.min(num.to() + 1,
+                        page.tokens().size() - 1)).segment() == page.token(num.to()).segment();
         score -= unit && !marked ? 8 : 0;
         boolean miles = Rx.is(page.at(num.to() + 1), "mi|miles?|km|kms|mls|original|orig|kilomet\\w+")
                 && page.sameClause(num.to(), num.to() + 1);

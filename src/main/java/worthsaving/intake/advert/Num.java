@@ -10,7 +10,8 @@ package worthsaving.intake.advert;
  * @param decimal written with a fraction
  * @param spelled written in words ("four grand")
  */
-record Num(int from, int to, double value, String suffix, boolean masked, boolean grouped, boolean decimal, boolean spelled) {
+record Num(int from, int to, double value, String suffix, boolean masked, boolean grouped, boolean decimal,
+        boolean spelled) {
 
     boolean yearLike() {
         return !grouped && !decimal && suffix.isEmpty() && value >= 1950 && value <= 2035;

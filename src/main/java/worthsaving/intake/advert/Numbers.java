@@ -15,7 +15,8 @@ final class Numbers {
     private static final Set<String> SUFFIXES = Set.of("k", "mi", "mile", "miles", "km", "kms", "kmi", "kmiles", "kkm",
             "l", "t", "grand", "usd", "cad", "eur", "gbp", "m");
     private static final Map<String, Integer> UNITS = Map.ofEntries(Map.entry("one", 1), Map.entry("two", 2),
-            Map.entry("three", 3), Map.entry("four", 4), Map.entry("five", 5), Map.entry("six", 6), Map.entry("seven", 7),
+            Map.entry("three", 3), Map.entry("four", 4), Map.entry("five", 5), Map.entry("six", 6), Map.entry("seven",
+                    7),
             Map.entry("eight", 8), Map.entry("nine", 9), Map.entry("ten", 10), Map.entry("eleven", 11),
             Map.entry("twelve", 12), Map.entry("thirteen", 13), Map.entry("fourteen", 14), Map.entry("fifteen", 15),
             Map.entry("sixteen", 16), Map.entry("seventeen", 17), Map.entry("eighteen", 18), Map.entry("nineteen", 19),
@@ -95,7 +96,8 @@ final class Numbers {
         }
         boolean decimal = text.indexOf('.') >= 0 && !Rx.is(text, "\\d+\\.0+") || Rx.is(text, "\\d\\.0");
         double value = Double.parseDouble(text);
-        double scaled = suffix.startsWith("k") && !suffix.startsWith("km") || suffix.equals("kmi") || suffix.equals("kmiles")
+        double scaled = suffix.startsWith("k") && !suffix.startsWith("km") || suffix.equals("kmi")
+                || suffix.equals("kmiles")
                 || suffix.equals("grand") ? Math.rint(value * 1000) : value;
         return new Num(i, i, scaled, suffix, masked, grouped, decimal, false);
     }

@@ -49,7 +49,8 @@ final class Phrase {
      * @throws IllegalArgumentException for an unknown class or an empty phrase
      */
     static Phrase parse(
-            String kind, String means, String text, Map<String, List<String>> classes, Map<String, List<String>> spelling) {
+            String kind, String means, String text, Map<String, List<String>> classes, Map<String,
+                    List<String>> spelling) {
         List<Element> elements = new ArrayList<>();
         boolean gap = false;
         for (String part : text.strip().split("\\s+")) {

@@ -8,7 +8,8 @@ import java.util.Set;
 /** Where the car stands: "City, ST 12345", a well-known place, or the last short clause when it looks like a name. */
 final class PlaceRule {
 
-    private static final Set<String> WORDS_TOO = Set.of("in", "or", "me", "hi", "ok", "oh", "la", "de", "pa", "ma", "al",
+    private static final Set<String> WORDS_TOO = Set.of("in", "or", "me", "hi", "ok", "oh", "la", "de", "pa", "ma",
+            "al",
             "id", "co", "mi", "ms", "md", "ar", "ct", "ca", "on", "as", "sc", "va", "mt", "mo", "ks", "pe", "ab");
 
     /** @param country where known, the country */

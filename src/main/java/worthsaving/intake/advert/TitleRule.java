@@ -3,10 +3,15 @@ package worthsaving.intake.advert;
 import java.util.List;
 import worthsaving.vehicle.TitleBrand;
 
-/** State of the papers: the gravest thing said counts, a rebuilt car having been salvage before; what is denied does not make it clean. */
+/**
+ * State of the papers: the gravest thing said counts, a rebuilt car having been salvage before; what is denied does
+ * not make it clean.
+ */
 final class TitleRule {
 
-    /** What a phrase says; {@code FREE} clears a lien and says no more, a bill of sale counts where no title is named. */
+    /**
+     * What a phrase says; {@code FREE} clears a lien and says no more, a bill of sale counts where no title is named.
+     */
     enum Said { PARTS_ONLY, FLOOD, REBUILT, SALVAGE, LOST, LIEN, CLEAN, CLEAN_CLAIMED, BILL_OF_SALE, FREE }
 
     private TitleRule() {}

@@ -82,12 +82,14 @@ final class TrimRule {
         }
         StringBuilder name = new StringBuilder();
         for (int k = i; k < i + n; k++) {
-            if (joins[k] || k > i && !Rx.is(page.token(k).gap(), "[ \\-/]{0,2}") || page.token(k).kind() == Token.Kind.SIGN) {
+            if (joins[k] || k > i && !Rx.is(page.token(k).gap(), "[ \\-/]{0,2}")
+                    || page.token(k).kind() == Token.Kind.SIGN) {
                 return Optional.empty();
             }
             name.append(page.at(k));
         }
-        boolean otherUse = Rx.is(page.at(i + n), "pkg|package|mode|tires|seats|utility|brakes|line|battery|system|pack|engine|motor") && n == 1;
+        boolean otherUse = Rx.is(page.at(i + n),
+                "pkg|package|mode|tires|seats|utility|brakes|line|battery|system|pack|engine|motor") && n == 1;
         if (otherUse && page.token(i + n).gap().equals(" ") && !name.toString().equals("s")) {
             return Optional.empty();
         }
@@ -109,7 +111,8 @@ final class TrimRule {
             }
         }
         for (int i = 0; i < page.tokens().size(); i++) {
-            joins[i] |= Rx.is(page.at(i), "\\d\\.\\d[lt]?|[vi][34568]|\\dcyl|l|liter|turbo|door|dr|cyl|super|duty|edition");
+            joins[i] |= Rx.is(page.at(i),
+                    "\\d\\.\\d[lt]?|[vi][34568]|\\dcyl|l|liter|turbo|door|dr|cyl|super|duty|edition");
         }
     }
 

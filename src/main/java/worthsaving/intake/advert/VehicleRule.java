@@ -16,7 +16,8 @@ final class VehicleRule {
     private static final int RAM_ITS_OWN_MAKE = 2010;
 
     /** @param from first and @param to last token of the name of the car; -1 where there is none */
-    record Vehicle(Optional<Found<String>> make, Optional<Found<String>> model, Optional<Model> entry, int from, int to) {
+    record Vehicle(Optional<Found<String>> make, Optional<Found<String>> model, Optional<Model> entry, int from,
+            int to) {
 
         static final Vehicle NONE = new Vehicle(Optional.empty(), Optional.empty(), Optional.empty(), -1, -1);
     }
@@ -74,7 +75,8 @@ final class VehicleRule {
                         ? Found.stated(m.make(), List.of(page.span(m.from(), m.to())))
                         : Found.guessed(m.make(), List.of(page.span(m.from(), m.to())), "read as a slip of the pen"))
                 .orElseGet(() -> Found.guessed(best.model().make(), modelWords, "the make that has this model"));
-        return new Vehicle(Optional.of(make.orElse(limited(otherMakes))), Optional.of(model.orElse(limited(otherModels))),
+        return new Vehicle(Optional.of(make.orElse(limited(otherMakes))),
+                Optional.of(model.orElse(limited(otherModels))),
                 Optional.of(best.model()), best.start(), best.to());
     }
 
@@ -170,7 +172,8 @@ final class VehicleRule {
         }
         boolean numeric = joined(from, to - from + 1).chars().allMatch(Character::isDigit);
         boolean believed = beside || inside || ownName || year && !numeric && model.yearWillDo();
-        if ((model.weak() || !exact || numeric) && !believed || page.token(from).kind() != Token.Kind.WORD && signBefore(from)) {
+        if ((model.weak() || !exact || numeric) && !believed || page.token(from).kind() != Token.Kind.WORD
+                && signBefore(from)) {
             score = 0;
         }
         if (score > 0) {

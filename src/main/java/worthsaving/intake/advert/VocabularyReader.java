@@ -101,7 +101,8 @@ final class VocabularyReader {
             throw new IllegalArgumentException("column usual names the year '" + usual[1] + "'; write four digits");
         }
         if (!Set.of("", "yes", "make").contains(row.get("weak"))) {
-            throw new IllegalArgumentException("column weak holds '" + row.get("weak") + "'; write yes, make or nothing");
+            throw new IllegalArgumentException("column weak holds '" + row.get("weak")
+                    + "'; write yes, make or nothing");
         }
         int from = usual.length > 1 ? Integer.parseInt(usual[1]) : 0;
         Optional<String> pricedAs = Optional.of(row.get("priced_as")).filter(p -> !p.isEmpty());

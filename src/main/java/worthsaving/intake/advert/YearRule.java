@@ -91,7 +91,8 @@ final class YearRule {
 
     private static boolean money(Page page, int i) {
         return i > 0 && page.token(i - 1).kind() == Token.Kind.SIGN && page.token(i).glued()
-                || i + 1 < page.tokens().size() && page.token(i + 1).kind() == Token.Kind.SIGN && page.token(i + 1).glued();
+                || i + 1 < page.tokens().size() && page.token(i + 1).kind() == Token.Kind.SIGN && page.token(i
+                        + 1).glued();
     }
 
     private static boolean fraction(Page page, int i) {
@@ -100,6 +101,7 @@ final class YearRule {
     }
 
     private static boolean unitAfter(Page page, int i) {
-        return Rx.is(page.at(i + 1), "k|mi|miles|km|kms|xxx|thousand|mpg|years?|months?|days?|hours|mins?|minutes|obo|firm|ono|cash|dollars|bucks|rpm|lbs|cc");
+        return Rx.is(page.at(i + 1),
+                "k|mi|miles|km|kms|xxx|thousand|mpg|years?|months?|days?|hours|mins?|minutes|obo|firm|ono|cash|dollars|bucks|rpm|lbs|cc");
     }
 }

@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  * <ul>
  *   <li>invented.jsonl, 72 adverts: 98.9 % (997 of 1,008), but the phrases were written with these adverts in view, so
  *       this says nothing about adverts not seen;
- *   <li>invented_blind.jsonl, 40 adverts, vocabulary frozen: 88.2 %, or 90.9 % (509 of 560) once running states left out
+ * <li>invented_blind.jsonl, 40 adverts, vocabulary frozen: 88.2 %, or 90.9 % (509 of 560) once running states left
+ * out
  *       of the expectations counted as "unknown";
  *   <li>invented_blind2.jsonl, 40 adverts, vocabulary frozen after widening: 93.2 %;
  *   <li>invented_blind3.jsonl, 20 adverts, vocabulary frozen after widening again: 95.7 %. This is the nearest to what
@@ -40,7 +41,8 @@ class AdvertFieldsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"invented.jsonl, 72", "invented_blind.jsonl, 40", "invented_blind2.jsonl, 40", "invented_blind3.jsonl, 20"})
+    @CsvSource({"invented.jsonl, 72", "invented_blind.jsonl, 40", "invented_blind2.jsonl, 40",
+            "invented_blind3.jsonl, 20"})
     void invented_adverts_in_other_styles_are_read_to_95_percent(String file, int adverts) throws IOException {
         try (BufferedReader lines = Files.newBufferedReader(Path.of("src/test/resources/adverts", file))) {
             FieldScore score = FieldScore.of(lines);

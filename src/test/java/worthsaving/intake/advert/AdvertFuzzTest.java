@@ -26,7 +26,8 @@ class AdvertFuzzTest {
     private static List<String> adverts() throws IOException {
         List<String> texts = new ArrayList<>();
         ObjectMapper mapper = new ObjectMapper();
-        for (String file : List.of("invented.jsonl", "invented_blind.jsonl", "invented_blind2.jsonl", "invented_blind3.jsonl")) {
+        for (String file : List.of("invented.jsonl", "invented_blind.jsonl", "invented_blind2.jsonl",
+                "invented_blind3.jsonl")) {
             for (String line : Files.readAllLines(Path.of("src/test/resources/adverts", file))) {
                 texts.add(mapper.readTree(line).get("text").asText());
             }
@@ -58,8 +59,10 @@ class AdvertFuzzTest {
     }
 
     private static Stream<Span> spans(AdvertReading r) {
-        Stream<List<Span>> car = Stream.of(r.car().year(), r.car().make(), r.car().model(), r.car().trim(), r.car().mileage(),
-                r.car().litres(), r.car().cylinders(), r.car().engine(), r.car().gearbox(), r.car().drive(), r.car().body(),
+        Stream<List<Span>> car = Stream.of(r.car().year(), r.car().make(), r.car().model(), r.car().trim(),
+                r.car().mileage(),
+                r.car().litres(), r.car().cylinders(), r.car().engine(), r.car().gearbox(), r.car().drive(),
+                        r.car().body(),
                 r.car().vin(), r.offer().price(), r.offer().location()).flatMap(f -> f.stream().map(Found::words));
         Stream<List<Span>> lists = Stream.of(r.condition().symptoms(), r.condition().claims(), r.condition().codes(),
                 r.offer().otherMoney()).flatMap(List::stream).map(Found::words);
@@ -76,7 +79,8 @@ class AdvertFuzzTest {
                 case 0 -> text.delete(at, end);
                 case 1 -> text.insert(at, SPICE.charAt(random.nextInt(SPICE.length())));
                 case 2 -> text.insert(at, text.substring(at, end));
-                case 3 -> text.insert(at, String.valueOf(SPICE.charAt(random.nextInt(SPICE.length()))).repeat(random.nextInt(60)));
+                case 3 -> text.insert(at,
+                        String.valueOf(SPICE.charAt(random.nextInt(SPICE.length()))).repeat(random.nextInt(60)));
                 case 4 -> text.replace(at, end, text.substring(at, end).toUpperCase(java.util.Locale.ROOT));
                 case 5 -> text.append(' ').append(texts.get(random.nextInt(texts.size())));
                 case 6 -> text.reverse();
@@ -92,8 +96,10 @@ class AdvertFuzzTest {
 
     @Test
     void longest_texts_are_cut_and_say_so() {
-        for (String unit : List.of("no ", "1 ", "$", "a", "2011 honda civic ", "@a.", "five ", "x,", "ran when parked no knocks or ",
-                "call 5", "- ", "98k ", "$5 asking was worth ", "needs head gasket, new starter and ", "no knocks, ", "Tulsa ", "in ok ", "1,", "\n", "a.b")) {
+        for (String unit : List.of("no ", "1 ", "$", "a", "2011 honda civic ", "@a.", "five ", "x,",
+                "ran when parked no knocks or ",
+                "call 5", "- ", "98k ", "$5 asking was worth ", "needs head gasket, new starter and ", "no knocks, ",
+                "Tulsa ", "in ok ", "1,", "\n", "a.b")) {
             String text = unit.repeat(100_000 / unit.length());
             long start = cpu();
             AdvertReading reading = Vocabularies.read(text);

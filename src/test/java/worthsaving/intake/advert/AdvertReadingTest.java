@@ -85,7 +85,8 @@ class AdvertReadingTest {
 
     @Test
     void missing_fields_are_noted() {
-        assertThat(Vocabularies.read("nice car").notes()).contains("no model year found", "no asking price found", "no mileage found");
+        assertThat(Vocabularies.read("nice car").notes()).contains("no model year found", "no asking price found",
+                "no mileage found");
     }
 
     @Test

@@ -15,7 +15,8 @@ import worthsaving.vehicle.Observation.Sight;
 /** Counts, field by field, how many readings equal the expectation exactly; lists are compared as sets. */
 final class FieldScore {
 
-    static final List<String> FIELDS = List.of("year", "make", "model", "trim", "miles", "odometer_unit_in_text", "price",
+    static final List<String> FIELDS = List.of("year", "make", "model", "trim", "miles", "odometer_unit_in_text",
+            "price",
             "currency", "price_negotiable", "title_brand", "running_state", "symptoms", "failures_claimed", "location");
 
     private final Map<String, Integer> exact = new LinkedHashMap<>();
@@ -75,7 +76,8 @@ final class FieldScore {
         read.put("make", r.car().make().map(Found::value).orElse(null));
         read.put("model", r.car().model().map(Found::value).orElse(null));
         read.put("trim", r.car().trim().map(Found::value).orElse(null));
-        read.put("miles", r.car().mileage().flatMap(f -> f.value().distance()).map(d -> Math.round(d.miles())).orElse(null));
+        read.put("miles",
+                r.car().mileage().flatMap(f -> f.value().distance()).map(d -> Math.round(d.miles())).orElse(null));
         read.put("odometer_unit_in_text",
                 r.car().mileage().map(f -> f.value().unit()).filter(u -> !u.isEmpty()).orElse(null));
         read.put("price", r.offer().price().map(f -> Math.round(f.value().amount())).orElse(null));

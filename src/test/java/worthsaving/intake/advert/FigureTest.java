@@ -64,7 +64,8 @@ class FigureTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"210 000 km, 210000", "'210,000 km', 210000", "165.000 km, 165000", "210000kms, 210000", "210k km, 210000"})
+    @CsvSource({"210 000 km, 210000", "'210,000 km', 210000", "165.000 km, 165000", "210000kms, 210000",
+            "210k km, 210000"})
     void kilometres(String text, double km) {
         Mileage mileage = Vocabularies.read("Toyota Corolla LE 2012. " + text).car().mileage().orElseThrow().value();
         assertThat(mileage.distance().orElseThrow().kilometres()).isEqualTo(km);

@@ -81,11 +81,14 @@ class NegationTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "salvage? NO clean title | CLEAN", "not salvage | UNKNOWN", "never salvage | UNKNOWN", "title in hand | CLEAN_CLAIMED",
+        "salvage? NO clean title | CLEAN", "not salvage | UNKNOWN", "never salvage | UNKNOWN",
+        "title in hand | CLEAN_CLAIMED",
         "clean title in hand | CLEAN", "rebuilt title | REBUILT", "Rebuilt? no, salvage | SALVAGE", "no title | LOST",
         "bill of sale only | LOST", "bill of sale and clean title | CLEAN", "lien holder has title | LIEN",
-        "no liens | UNKNOWN", "clean title, no liens | CLEAN", "rebuilt transmission | UNKNOWN", "parts only | PARTS_ONLY",
-        "certificate of destruction | PARTS_ONLY", "salvage title now rebuilt title | REBUILT", "salvage yard engine | UNKNOWN",
+        "no liens | UNKNOWN", "clean title, no liens | CLEAN", "rebuilt transmission | UNKNOWN",
+        "parts only | PARTS_ONLY",
+        "certificate of destruction | PARTS_ONLY", "salvage title now rebuilt title | REBUILT",
+        "salvage yard engine | UNKNOWN",
         "Title - lost | LOST", "title: clean | CLEAN", "flood title | FLOOD", "runs great | UNKNOWN",
     })
     void title(String text, TitleBrand brand) {

@@ -11,19 +11,26 @@ class VehicleNameTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', value = {
-        "2011 vw jetta GLI 2.0T | Volkswagen | Jetta", "2013 ford f150 xlt | Ford | F-150", "2013 ford f 150 | Ford | F-150",
+        "2011 vw jetta GLI 2.0T | Volkswagen | Jetta", "2013 ford f150 xlt | Ford | F-150",
+        "2013 ford f 150 | Ford | F-150",
         "2003 F-250 Super Duty | Ford | F-250", "Dodge Ram 1500 2009 | Dodge | Ram 1500", "2013 RAM 2500 | Ram | 2500",
         "2005 Ram 1500 | Dodge | Ram 1500", "2006 Mazda 3 hatch | Mazda | 3", "2010 mazda3 | Mazda | 3",
         "Bmw 328i 2012 | BMW | 328i", "BMW 2012 328i | BMW | 328i", "merc c300 2011 | Mercedes-Benz | C300",
-        "Mercedes-Benz C 300 2011 | Mercedes-Benz | C300", "saab 9-3 aero 2005 | Saab | 9-3", "2012 chrysler 200 | Chrysler | 200",
-        "2008 chevy silverado 2500hd | Chevrolet | Silverado 2500HD", "04 chevy silverado 1500 | Chevrolet | Silverado 1500",
-        "2014 chevorlet malibu | Chevrolet | Malibu", "2011 Toyoya Camry | Toyota | Camry", "2011 toyota camery | Toyota | Camry",
-        "2012 hyndai sonatta | Hyundai | Sonata", "2015 nisan altima | Nissan | Altima", "honda crv 2004 | Honda | CR-V",
+        "Mercedes-Benz C 300 2011 | Mercedes-Benz | C300", "saab 9-3 aero 2005 | Saab | 9-3",
+        "2012 chrysler 200 | Chrysler | 200",
+        "2008 chevy silverado 2500hd | Chevrolet | Silverado 2500HD",
+        "04 chevy silverado 1500 | Chevrolet | Silverado 1500",
+        "2014 chevorlet malibu | Chevrolet | Malibu", "2011 Toyoya Camry | Toyota | Camry",
+        "2011 toyota camery | Toyota | Camry",
+        "2012 hyndai sonatta | Hyundai | Sonata", "2015 nisan altima | Nissan | Altima",
+        "honda crv 2004 | Honda | CR-V",
         "2009 town and country | Chrysler | Town & Country", "2012 Mini Cooper S | MINI | Cooper",
-        "Jeep Wrangler Unlimited Sahara 2012 | Jeep | Wrangler Unlimited", "2010 grand cherokee | Jeep | Grand Cherokee",
+        "Jeep Wrangler Unlimited Sahara 2012 | Jeep | Wrangler Unlimited",
+        "2010 grand cherokee | Jeep | Grand Cherokee",
         "17 Escape SE | Ford | Escape", "2018 Camry XSE | Toyota | Camry", "2010 Lexus ES 350 | Lexus | ES 350",
         "2010 es350 lexus | Lexus | ES 350", "2012 Kia Soul needs new spark plugs | Kia | Soul",
-        "2012 Honda Civic will trade for a Tacoma | Honda | Civic", "range rover sport 2010 | Land Rover | Range Rover Sport",
+        "2012 Honda Civic will trade for a Tacoma | Honda | Civic",
+        "range rover sport 2010 | Land Rover | Range Rover Sport",
     })
     void name(String text, String make, String model) {
         CarReading car = Vocabularies.read(text).car();
@@ -33,7 +40,8 @@ class VehicleNameTest {
 
     @ParameterizedTest
     @CsvSource({
-        "spark plugs and a note for the focus group", "escape the city on this edge of the titan", "battery charger 300",
+        "spark plugs and a note for the focus group", "escape the city on this edge of the titan",
+        "battery charger 300",
         "'nice boat, 1500 obo'",
     })
     void everyday_words_alone_are_no_car(String text) {

@@ -56,7 +56,8 @@ class VocabularyTest {
                 : with("spelling.csv", "written,means\n,b\nc,").apply(name);
         assertThatThrownBy(() -> Vocabulary.read(files)).isInstanceOfSatisfying(VocabularyException.class, e ->
                 assertThat(e.faults()).contains("money.csv: the file is missing",
-                        "spelling.csv, line 2: column written is empty", "spelling.csv, line 3: column means is empty"));
+                        "spelling.csv, line 2: column written is empty",
+                        "spelling.csv, line 3: column means is empty"));
     }
 
     @Test
