@@ -1,5 +1,6 @@
 package worthsaving.valuation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -14,7 +15,7 @@ import java.util.List;
 record CrossValidation(
         TrainingSet set, double[][] candidates, double[] weights, double[] middle, float[] x) {
 
-    private static final int GRID = 20;
+    private static final int GRID = 10;
     private static final int WIDTH = SpreadFitter.Residuals.WIDTH;
 
     /** @param points for each fold the model fitted without it */
@@ -40,20 +41,36 @@ record CrossValidation(
     private static double[] choose(double[][] candidates, double[] y) {
         double[] best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (int a = 0; a <= GRID; a++) {
-            for (int b = 0; a + b <= GRID; b++) {
-                double[] weights = {(double) (GRID - a - b) / GRID, (double) a / GRID, (double) b / GRID};
-                double error = 0;
-                for (int i = 0; i < y.length; i++) {
-                    error += Math.abs(y[i] - blend(candidates[i], weights));
-                }
-                if (error < least) {
-                    least = error;
-                    best = weights;
-                }
+        for (double[] weights : simplex(candidates[0].length)) {
+            double error = 0;
+            for (int i = 0; i < y.length; i++) {
+                error += Math.abs(y[i] - blend(candidates[i], weights));
+            }
+            if (error < least) {
+                least = error;
+                best = weights;
             }
         }
         return best;
+    }
+
+    /** All weights in steps of 1 / {@value #GRID} that sum to 1. */
+    static List<double[]> simplex(int count) {
+        List<double[]> all = new ArrayList<>();
+        fill(new int[count], 0, GRID, all);
+        return all;
+    }
+
+    private static void fill(int[] parts, int at, int left, List<double[]> all) {
+        if (at == parts.length - 1) {
+            parts[at] = left;
+            all.add(Arrays.stream(parts).mapToDouble(p -> (double) p / GRID).toArray());
+            return;
+        }
+        for (int p = 0; p <= left; p++) {
+            parts[at] = p;
+            fill(parts, at + 1, left - p, all);
+        }
     }
 
     private static double blend(double[] candidates, double[] weights) {

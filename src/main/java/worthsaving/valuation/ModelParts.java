@@ -32,6 +32,7 @@ final class ModelParts {
                 numbers(need(root, "center"), 1)[0],
                 trees(need(root, "robust"), Encoder.WIDTH),
                 trees(need(root, "square"), Encoder.WIDTH),
+                trees(need(root, "absolute"), Encoder.WIDTH),
                 numbers(need(root, "weights"), PointModel.CANDIDATES.size()));
         double[] guard = numbers(need(root, "guard"), 5);
         return new PriceModel(

@@ -16,6 +16,9 @@ final class PointFitter {
     private static final double COLUMN_SHARE = 0.7;
     private static final double ROBUST_LEAF = 3;
     private static final double SQUARE_LEAF = 10;
+    private static final int ABSOLUTE_TREES = 200;
+    private static final double ABSOLUTE_STEP = 0.1;
+    private static final int ABSOLUTE_LEAF = 10;
 
     private PointFitter() {}
 
@@ -55,6 +58,8 @@ final class PointFitter {
                 center,
                 Boosting.fit(matrix, left, ROBUST, robust, seed.derive("robust trees")),
                 Boosting.fit(matrix, centred, NEARLY_SQUARE, square, seed.derive("square trees")),
-                new double[] {0, 1, 0});
+                SmileBoosting.fit(
+                        matrix, left, ABSOLUTE_TREES, settings.leaves() / 2, ABSOLUTE_STEP, ABSOLUTE_LEAF),
+                new double[] {0, 1, 0, 0});
     }
 }

@@ -79,6 +79,7 @@ final class PriceModelJson {
         numbers("coefficients", point.hedonic().coefficients(), out);
         writeTrees("robust", point.robust(), out);
         writeTrees("square", point.square(), out);
+        writeTrees("absolute", point.absolute(), out);
         numbers("weights", point.weights(), out);
         numbers("center", new double[] {point.center()}, out);
     }

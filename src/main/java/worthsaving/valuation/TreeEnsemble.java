@@ -13,6 +13,9 @@ final class TreeEnsemble {
 
     static final int LEAF = -1;
 
+    /** No trees: 0 for every vector. */
+    static final TreeEnsemble NONE = new TreeEnsemble(new int[0], new float[0], new long[0][], 0);
+
     private final int[] shape;
     private final float[] value;
     private final long[][] sets;

@@ -8,6 +8,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import ml.dmlc.xgboost4j.java.Booster;
 import ml.dmlc.xgboost4j.java.DMatrix;
 import ml.dmlc.xgboost4j.java.XGBoost;
@@ -15,6 +16,11 @@ import ml.dmlc.xgboost4j.java.XGBoostError;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import smile.base.cart.Loss;
+import smile.data.DataFrame;
+import smile.data.formula.Formula;
+import smile.data.vector.DoubleVector;
+import smile.regression.GradientTreeBoost;
 import worthsaving.quantity.Seed;
 
 class TreeEnsembleTest {
@@ -68,6 +74,33 @@ class TreeEnsembleTest {
         for (int i = 0; i < N; i++) {
             assertThat(ours.predict(fresh, i * TYPES.length)).isCloseTo(theirs[i][0], within(1e-5));
         }
+    }
+
+    /** The same for Smile, whose split thresholds are found by halving. */
+    @Test
+    void agrees_with_smile() {
+        float[] x = x("train");
+        float[] y = y(x);
+        TreeEnsemble ours = SmileBoosting.fit(new Boosting.Rows(x, TYPES), y, 30, 20, 0.1, 5);
+        double[][] rows = rowsForSmile(x);
+        DataFrame columns = DataFrame.of(rows, "f0", "f1", "f2", "f3");
+        DataFrame all = columns.merge(DoubleVector.of("y", IntStream.range(0, N).mapToDouble(i -> y[i]).toArray()));
+        GradientTreeBoost theirs = GradientTreeBoost.fit(Formula.lhs("y"), all, Loss.lad(), 30, 20, 20, 5, 0.1, 1);
+        float[] fresh = x("fresh");
+        double[] expected = theirs.predict(DataFrame.of(rowsForSmile(fresh), "f0", "f1", "f2", "f3")
+                .merge(DoubleVector.of("y", new double[N])));
+
+        for (int i = 0; i < N; i++) {
+            assertThat(ours.predict(fresh, i * TYPES.length)).isCloseTo(expected[i], within(1e-6));
+        }
+    }
+
+    private static double[][] rowsForSmile(float[] x) {
+        double[][] rows = new double[N][TYPES.length];
+        for (int i = 0; i < x.length; i++) {
+            rows[i / TYPES.length][i % TYPES.length] = Float.isNaN(x[i]) ? -1e9f : x[i];
+        }
+        return rows;
     }
 
     @ParameterizedTest
