@@ -24,7 +24,7 @@ import worthsaving.quantity.Seed;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         subcommands = {RankCommand.class, JudgeCommand.class, JudgeCommand.Explain.class, FitCommand.class,
-            FitCommand.Report.class, LotCommand.class, CatalogueCommand.class},
+            FitCommand.Report.class, AdvertCommand.class, LotCommand.class, CatalogueCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all done",

@@ -189,6 +189,18 @@ class JudgingCommandsTest {
         assertThat(run("catalogue", "diff", shipped.toString(), shipped.toString()).out()).contains("0 difference(s)");
     }
 
+    @Test
+    void an_advert_is_read_shown_with_its_words_and_judged() throws IOException {
+        String advert = file("2014 Honda Civic LX, 98k miles, wont crank just clicks. clean title. $2,600 obo. "
+                + "call 555 555 0123");
+        Run run = run("advert", "--today", "2026-01-15", advert);
+
+        assertThat(run.code()).isEqualTo(ExitCode.OK);
+        assertThat(run.out()).contains("98,000 miles", "'98k miles'", "USD 2600.00", "Worth running", "Ways out")
+                .doesNotContain("0123");
+        assertThat(run("advert", "--read-only", advert).out()).contains("98,000 miles").doesNotContain("Worth running");
+    }
+
     private static double number(String json, String field) {
         List<String> lines = json.lines().filter(l -> l.contains("\"" + field + "\"")).toList();
         return Double.parseDouble(lines.get(0).replaceAll("[^0-9.\\-]", "").replaceAll("^-*", ""));
