@@ -1,0 +1,98 @@
+package worthsaving.ranking;
+
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.ShippedCatalogue;
+import worthsaving.deal.DealCase;
+import worthsaving.deal.DealEngine;
+import worthsaving.deal.Labour;
+import worthsaving.deal.PreparedDeal;
+import worthsaving.diagnosis.Diagnosis;
+import worthsaving.diagnosis.Evidence;
+import worthsaving.diagnosis.FailureNetwork;
+import worthsaving.diagnosis.Outcome;
+import worthsaving.diagnosis.Witnesses;
+import worthsaving.quantity.Money;
+import worthsaving.quantity.Seed;
+import worthsaving.repair.RepairPlanner;
+import worthsaving.repair.Worker;
+import worthsaving.vehicle.Listing;
+
+/**
+ * Milliseconds of processor time, on one thread, per listing of the sample lot: the full judgement by a judge
+ * that has seen none of it, the same again, and one move of a slider. docs/performance.md says how to run it.
+ */
+public final class JudgeBench {
+
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+    private static final int SLIDER_MOVES = 40;
+
+    private JudgeBench() {}
+
+    /** @param args rounds, 6 when left out; only the last is worth quoting */
+    public static void main(String[] args) {
+        int rounds = args.length > 0 ? Integer.parseInt(args[0]) : 6;
+        Catalogue catalogue = ShippedCatalogue.load();
+        List<Listing> lot = SampleLot.read(catalogue);
+        System.out.println("ms per listing of " + lot.size() + "; mean (median) over the listings");
+        System.out.println("round  unseen lot         same lot again     slider move");
+        for (int round = 1; round <= rounds; round++) {
+            JudgeSettings settings = JudgeSettings.usual(catalogue, Seed.DEFAULT);
+            Judge judge = new Judge(catalogue, SampleLot.byAge(), settings);
+            double[] unseen = lot.stream().mapToDouble(l -> millis(() -> judge.judge(l))).toArray();
+            double[] again = lot.stream().mapToDouble(l -> millis(() -> judge.judge(l))).toArray();
+            double[] slider = sliders(catalogue, settings, lot);
+            System.out.printf("%5d  %s  %s  %s%n", round, show(unseen), show(again), show(slider));
+        }
+    }
+
+    private static double[] sliders(Catalogue catalogue, JudgeSettings settings, List<Listing> lot) {
+        RepairPlanner planner = new RepairPlanner(catalogue, settings.workshop());
+        return lot.stream()
+                .limit(8)
+                .mapToDouble(listing -> {
+                    PreparedDeal deal = prepared(catalogue, settings, planner, listing);
+                    return millis(() -> {
+                                for (int move = 0; move < SLIDER_MOVES; move++) {
+                                    deal.assess(settings.terms(), settings.rule(), Optional.of(Money.usd(500 + 50 * move)));
+                                }
+                            })
+                            / SLIDER_MOVES;
+                })
+                .toArray();
+    }
+
+    private static PreparedDeal prepared(
+            Catalogue catalogue, JudgeSettings settings, RepairPlanner planner, Listing listing) {
+        Evidence evidence = new Witnesses(catalogue, settings.trust()).evidence(listing.observations());
+        FailureNetwork network =
+                FailureNetwork.of(catalogue, listing.vehicle(), listing.exposure(), listing.seen());
+        Diagnosis diagnosis = ((Outcome.Explained) network.attempt(evidence)).diagnosis();
+        Worker worker = settings.workshop().worker();
+        return DealEngine.prepare(new DealCase(
+                diagnosis.patterns(settings.patterns()),
+                failed -> planner.find(failed).found(),
+                new Labour(worker.hourly(), true, worker::factor),
+                SampleLot.byAge().forecast(listing.vehicle(), listing.seen()),
+                30,
+                listing.vehicle().title(),
+                catalogue.itemsById(),
+                settings.method()));
+    }
+
+    private static double millis(Runnable work) {
+        long start = THREADS.getCurrentThreadCpuTime();
+        work.run();
+        return (THREADS.getCurrentThreadCpuTime() - start) / 1e6;
+    }
+
+    private static String show(double[] millis) {
+        double[] sorted = millis.clone();
+        Arrays.sort(sorted);
+        return String.format("%7.2f (%7.2f)", Arrays.stream(millis).average().orElseThrow(), sorted[sorted.length / 2]);
+    }
+}

@@ -1,0 +1,109 @@
+package worthsaving.ranking;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.ShippedCatalogue;
+import worthsaving.deal.Assessment;
+import worthsaving.deal.PatternProfit;
+import worthsaving.deal.WayOut;
+import worthsaving.deal.WayResult;
+import worthsaving.inspection.CheckValue;
+import worthsaving.quantity.Money;
+import worthsaving.quantity.Seed;
+import worthsaving.repair.RepairPlan;
+
+/**
+ * Figures of the sample lot as they were computed before anything was made faster, at {@link Seed#DEFAULT}:
+ * making it faster must not move them. They are the program's own and prove nothing about the outside. A
+ * change of the catalogue or of a formula moves them rightly: then renew the file by
+ * {@code mvn -Dtest=SampleLotFiguresTest -Dworthsaving.renew=true test} and commit it with that change.
+ */
+class SampleLotFiguresTest {
+
+    private static final Path FILE = Path.of("src", "test", "resources", "ranking", "lot_figures.csv");
+    private static final String HEADER = "id,profit,loss,worst,days,most,hours,cash,stopping,knowing,repairing,"
+            + "plan,profits,checks";
+    private static final double TOLERANCE = 1e-9;
+
+    @Test
+    void a_lot_judged_faster_comes_to_the_same_figures() throws IOException {
+        Catalogue catalogue = ShippedCatalogue.load();
+        Judge judge = new Judge(catalogue, SampleLot.byAge(), JudgeSettings.usual(catalogue, Seed.DEFAULT));
+        List<String> now = SampleLot.read(catalogue).parallelStream().map(l -> line(judge.judge(l))).toList();
+        if (Boolean.getBoolean("worthsaving.renew")) {
+            Files.writeString(FILE, HEADER + "\n" + String.join("\n", now) + "\n");
+        }
+        assumeFalse(Boolean.getBoolean("worthsaving.renew"), "figures renewed, nothing compared");
+        List<String> then = Files.readAllLines(FILE);
+
+        assertThat(now).hasSize(25);
+        assertThat(then.get(0)).isEqualTo(HEADER);
+        assertThat(then).hasSize(now.size() + 1);
+        for (int i = 0; i < now.size(); i++) {
+            same(now.get(i), then.get(i + 1));
+        }
+    }
+
+    private static void same(String now, String then) {
+        String[] mine = now.split(",");
+        String[] old = then.split(",");
+        assertThat(mine[0]).isEqualTo(old[0]);
+        assertThat(mine).hasSameSizeAs(old);
+        for (int k = 1; k < old.length; k++) {
+            double was = Double.parseDouble(old[k]);
+            assertThat(Double.parseDouble(mine[k]))
+                    .as("%s of %s", HEADER.split(",")[k], old[0])
+                    .isCloseTo(was, within(TOLERANCE * Math.max(1, Math.abs(was))));
+        }
+    }
+
+    private static String line(Judged judged) {
+        Appraisal done = ((Judged.Done) judged).appraisal();
+        Assessment a = done.assessment();
+        WayResult repair = a.way(WayOut.REPAIR_AND_SELL);
+        double[] figures = {
+            a.bestWay().expectedProfit(),
+            repair.chanceOfLoss(),
+            repair.meanOfWorstTwentieth(),
+            repair.days().mean(),
+            a.mostToPay().limit().map(Money::amount).orElse(-1.0),
+            repair.ownHours().value(),
+            repair.cashOut().mean(),
+            a.chanceOfStopping(),
+            a.valueOfKnowing().amount(),
+            repair.expectedProfit(),
+            done.likelyPlan().map(RepairPlan::expectedCost).map(Money::amount).orElse(-1.0),
+            profits(a.patternProfits()),
+            checks(done.checks())
+        };
+        StringBuilder line = new StringBuilder(done.listing().id());
+        for (double figure : figures) {
+            line.append(',').append(figure);
+        }
+        return line.toString();
+    }
+
+    /** Each pattern by its own weight, so that two that trade places are noticed. */
+    private static double profits(List<PatternProfit> all) {
+        return IntStream.range(0, all.size())
+                .mapToDouble(i -> Math.cos(i) * all.get(i).weight() * all.get(i).profit()[0]
+                        + all.get(i).pattern().cardinality() * all.get(i).weight())
+                .sum();
+    }
+
+    private static double checks(List<CheckValue> all) {
+        return all.stream()
+                .mapToDouble(c -> c.gross().amount() + c.chancePresent().value() + c.net().amount() / 100
+                        + c.profitIfPresent().amount() / 1_000 + c.profitIfAbsent().amount() / 1_000)
+                .sum();
+    }
+}
