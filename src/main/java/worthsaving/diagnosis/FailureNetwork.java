@@ -163,7 +163,16 @@ public final class FailureNetwork {
      * @throws IllegalArgumentException for a finding that the catalogue does not know
      */
     public double findingChance(String finding, BitSet pattern) {
-        return findings.get(requireFinding(finding)).chance(pattern::get);
+        return finding(finding).chance(pattern::get);
+    }
+
+    /** The same for many patterns at once. */
+    public FindingChances findingChances(List<BitSet> patterns) {
+        return new FindingChances(this, patterns);
+    }
+
+    NoisyOr finding(String id) {
+        return findings.get(requireFinding(id));
     }
 
     Posterior solve(Evidence evidence) {

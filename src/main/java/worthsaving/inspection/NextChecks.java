@@ -1,6 +1,7 @@
 package worthsaving.inspection;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
@@ -10,11 +11,9 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FindingKind;
 import worthsaving.catalog.Tool;
 import worthsaving.deal.Assessment;
-import worthsaving.deal.BuyerRule;
 import worthsaving.deal.PatternProfit;
-import worthsaving.deal.WayOut;
 import worthsaving.diagnosis.Diagnosis;
-import worthsaving.diagnosis.FailureNetwork;
+import worthsaving.diagnosis.FindingChances;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Probability;
 
@@ -45,10 +44,14 @@ public final class NextChecks {
      */
     public List<CheckValue> rank(Diagnosis diagnosis, Assessment assessment) {
         Set<String> known = diagnosis.evidence().findings().keySet();
+        List<PatternProfit> profits = assessment.patternProfits();
+        FindingChances chances =
+                diagnosis.network().findingChances(profits.stream().map(PatternProfit::pattern).toList());
+        Gains gains = new Gains(profits, assessment.rule());
         List<CheckValue> values = new ArrayList<>();
         for (FindingKind finding : catalogue.findings()) {
             if (!known.contains(finding.id()) && possible(finding)) {
-                values.add(value(finding, diagnosis.network(), assessment));
+                values.add(value(finding, chances.of(finding.id()), gains, assessment.price().currency()));
             }
         }
         values.sort(Comparator.comparing(CheckValue::net).reversed().thenComparing(v -> v.finding().id()));
@@ -61,21 +64,16 @@ public final class NextChecks {
                 && (settings.damaging() || !finding.canDoDamage());
     }
 
-    private CheckValue value(FindingKind finding, FailureNetwork network, Assessment assessment) {
-        Action present = new Action(assessment.rule());
-        Action absent = new Action(assessment.rule());
-        Action now = new Action(assessment.rule());
-        for (PatternProfit p : assessment.patternProfits()) {
-            double chance = network.findingChance(finding.id(), p.pattern());
-            present.add(p, chance);
-            absent.add(p, 1 - chance);
-            now.add(p, 1);
-        }
+    private CheckValue value(FindingKind finding, double[] chances, Gains gains, Currency currency) {
+        double[] complements = new double[chances.length];
+        Arrays.setAll(complements, i -> 1 - chances[i]);
+        Gains.Best present = gains.best(chances);
+        Gains.Best absent = gains.best(complements);
+        Gains.Best now = gains.now();
         double gross = Math.max(0, present.gain() + absent.gain() - now.gain());
-        Currency currency = assessment.price().currency();
         return new CheckValue(
                 finding,
-                Probability.of(Math.min(1, present.weight / now.weight)),
+                Probability.of(Math.min(1, present.weight() / now.weight())),
                 new Money(gross, currency),
                 cost(finding),
                 new Money(present.expectedProfit(), currency),
@@ -91,46 +89,5 @@ public final class NextChecks {
             }
         }
         return cost;
-    }
-
-    /** The best action on a share of the probability; sums, not means, so that the shares add up. */
-    private static final class Action {
-        private final BuyerRule rule;
-        private final double[] profit = new double[WayOut.values().length];
-        private double weight;
-
-        Action(BuyerRule rule) {
-            this.rule = rule;
-        }
-
-        void add(PatternProfit p, double share) {
-            double w = p.weight() * share;
-            weight += w;
-            for (int i = 0; i < profit.length; i++) {
-                profit[i] += w * p.profit()[i];
-            }
-        }
-
-        private double best() {
-            double best = Double.NEGATIVE_INFINITY;
-            for (WayOut way : WayOut.values()) {
-                if (way != WayOut.WALK_AWAY && rule.ways().contains(way)) {
-                    best = Math.max(best, profit[way.ordinal()]);
-                }
-            }
-            return best;
-        }
-
-        double gain() {
-            return Math.max(0, best() - rule.targetProfit().amount() * weight);
-        }
-
-        boolean buys() {
-            return gain() > 0;
-        }
-
-        double expectedProfit() {
-            return weight > 0 ? Math.max(0, best() / weight) : 0;
-        }
     }
 }
