@@ -35,7 +35,7 @@ final class Flows {
 
     /** As if nothing had to be mended. */
     Flow finishNothing() {
-        return finish(RepairDraws.ofSize(atoms, repair.pert()), Levelling.NONE);
+        return finish(RepairDraws.ofSize(atoms), Levelling.NONE);
     }
 
     private Flow finish(RepairDraws work, Levelling level) {

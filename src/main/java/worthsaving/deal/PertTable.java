@@ -2,6 +2,7 @@ package worthsaving.deal;
 
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import worthsaving.quantity.Range;
 
 /**
  * Quantiles of the PERT-beta on [0, 1] at the n levels (k + 1/2)/n, for a grid of modes.
@@ -37,19 +38,16 @@ final class PertTable {
         return BY_LEVELS.computeIfAbsent(levels, PertTable::new);
     }
 
-    /** Adds low + width x quantile at each level to the sums. */
-    void addTo(double[] sums, int from, int to, char[] column, double low, double mode, double width) {
-        double at = (mode - low) / width * MODES;
+    /** low + width x quantile at the level of each point. */
+    DrawnRange draw(Range range, char[] column) {
+        if (!(range.width() > 0)) {
+            return DrawnRange.certain(range.low(), range.mean());
+        }
+        double at = (range.mode() - range.low()) / range.width() * MODES;
         int cell = Math.min(MODES - 1, (int) at);
         double share = at - cell;
-        double[] lower = quantiles[cell];
-        double[] upper = quantiles[cell + 1];
-        double wLower = width * (1 - share);
-        double wUpper = width * share;
-        for (int i = from; i < to; i++) {
-            int level = column[i];
-            sums[i] += low + wLower * lower[level] + wUpper * upper[level];
-        }
+        return DrawnRange.mixed(range.mean(), range.low(), column, quantiles[cell], range.width() * (1 - share),
+                quantiles[cell + 1], range.width() * share);
     }
 
     private static double[] invert(double a, double b, int levels) {

@@ -1,12 +1,5 @@
 package worthsaving.deal;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
-import worthsaving.quantity.Range;
-import worthsaving.repair.RepairPlan;
-
 /**
  * A repair plan made ready for drawing: money and hours of each job at each point.
  *
@@ -16,50 +9,49 @@ import worthsaving.repair.RepairPlan;
  */
 final class PlanDraw {
 
-    /** One uncertain amount and the column that drives it. */
-    private record Uncertain(Range range, char[] column) {}
+    /**
+     * A job in any plan.
+     *
+     * @param reach numbers of the access steps it needs
+     * @param luck levels that decide whether it has to be done again
+     */
+    record Job(DrawnRange parts, DrawnRange consumables, DrawnRange hours, int[] reach, char[] luck, double fails,
+            double comesBack) {}
 
-    private record Job(Uncertain parts, Uncertain consumables, Uncertain hours, List<Uncertain> reach, char[] luck,
-            double fails, double comesBack) {}
-
-    private final List<Job> jobs = new ArrayList<>();
-    private final List<Uncertain> access = new ArrayList<>();
-    private final List<Uncertain> tools = new ArrayList<>();
+    private final DrawnRange[] tools;
+    private final DrawnRange[] access;
+    private final Job[] jobs;
+    /** By job: the steps it needs, as this plan pays them. */
+    private final DrawnRange[][] reach;
     private double meanCash;
     private double meanHours;
     private double meanBackCash;
     private double meanBackHours;
 
-    PlanDraw(RepairPlan plan, Labour labour, QuasiPoints points) {
-        Map<String, Uncertain> steps = new LinkedHashMap<>();
-        for (RepairPlan.PaidStep step : plan.access()) {
-            Range hours = step.hours().hours().times(labour.factor().applyAsDouble(step.id()));
-            steps.put(step.id(), new Uncertain(hours, points.column("access:" + step.id())));
-            meanHours += hours.mean();
+    PlanDraw(DrawnRange[] tools, DrawnRange[] access, Job[] jobs, DrawnRange[][] reach) {
+        this.tools = tools;
+        this.access = access;
+        this.jobs = jobs;
+        this.reach = reach;
+        meanHours = mean(access);
+        for (int j = 0; j < jobs.length; j++) {
+            Job job = jobs[j];
+            double cash = job.parts().mean() + job.consumables().mean();
+            double again = job.hours().mean() + mean(reach[j]);
+            meanCash += (1 + job.fails()) * cash;
+            meanHours += job.hours().mean() + job.fails() * again;
+            meanBackCash += job.comesBack() * cash;
+            meanBackHours += job.comesBack() * again;
         }
-        access.addAll(steps.values());
-        for (RepairPlan.Job job : plan.jobs()) {
-            char[] price = points.column("parts:" + job.id());
-            Range hours = job.hours().hours().times(labour.factor().applyAsDouble(job.id()));
-            List<Uncertain> reach = job.access().stream().sorted().filter(steps::containsKey).map(steps::get).toList();
-            double fails = 1 - job.success().value();
-            double comesBack = job.success().value() * job.comeback().value();
-            jobs.add(new Job(
-                    new Uncertain(job.parts().amount(), price),
-                    new Uncertain(job.consumables().amount(), price),
-                    new Uncertain(hours, points.column("hours:" + job.id())),
-                    reach, points.column("luck:" + job.id()), fails, comesBack));
-            double cash = job.parts().amount().mean() + job.consumables().amount().mean();
-            double again = hours.mean() + reach.stream().mapToDouble(u -> u.range().mean()).sum();
-            meanCash += (1 + fails) * cash;
-            meanHours += hours.mean() + fails * again;
-            meanBackCash += comesBack * cash;
-            meanBackHours += comesBack * again;
+        meanCash += mean(tools);
+    }
+
+    private static double mean(DrawnRange[] amounts) {
+        double sum = 0;
+        for (DrawnRange amount : amounts) {
+            sum += amount.mean();
         }
-        for (RepairPlan.Purchase tool : plan.toolsToBuy()) {
-            tools.add(new Uncertain(tool.price().amount(), points.column("tool:" + tool.tool())));
-            meanCash += tool.price().amount().mean();
-        }
+        return sum;
     }
 
     double meanCash() {
@@ -79,56 +71,36 @@ final class PlanDraw {
     }
 
     void draw(RepairDraws into, int from, int to) {
-        PertTable pert = into.pert();
-        for (Uncertain tool : tools) {
-            add(pert, into.cash(), from, to, tool);
-        }
-        for (Uncertain step : access) {
-            add(pert, into.hours(), from, to, step);
-        }
-        for (Job job : jobs) {
-            draw(job, into, from, to);
-        }
-    }
-
-    private static void draw(Job job, RepairDraws into, int from, int to) {
-        double[] cash = into.scratchCash();
-        double[] hours = into.scratchHours();
-        double[] again = into.scratchAgain();
         for (int i = from; i < to; i++) {
-            cash[i] = 0;
-            hours[i] = 0;
-            again[i] = 0;
-        }
-        add(into.pert(), cash, from, to, job.parts());
-        add(into.pert(), cash, from, to, job.consumables());
-        add(into.pert(), hours, from, to, job.hours());
-        if (job.fails() + job.comesBack() > 0) {
-            job.reach().forEach(step -> add(into.pert(), again, from, to, step));
-        }
-        double n = job.luck().length;
-        for (int i = from; i < to; i++) {
-            double luck = (job.luck()[i] + 0.5) / n;
-            into.cash()[i] += cash[i];
-            into.hours()[i] += hours[i];
-            if (luck < job.fails()) {
-                into.cash()[i] += cash[i];
-                into.hours()[i] += hours[i] + again[i];
-            } else if (luck < job.fails() + job.comesBack()) {
-                into.backCash()[i] += cash[i];
-                into.backHours()[i] += hours[i] + again[i];
+            into.cash()[i] = at(tools, i);
+            into.hours()[i] = at(access, i);
+            for (int j = 0; j < jobs.length; j++) {
+                draw(j, into, i);
             }
         }
     }
 
-    private static void add(PertTable pert, double[] sums, int from, int to, Uncertain amount) {
-        Range r = amount.range();
-        if (r.width() > 0) {
-            pert.addTo(sums, from, to, amount.column(), r.low(), r.mode(), r.width());
-        } else if (r.low() != 0) {
-            for (int i = from; i < to; i++) {
-                sums[i] += r.low();
-            }
+    private void draw(int j, RepairDraws into, int i) {
+        Job job = jobs[j];
+        double cash = job.parts().at(i) + job.consumables().at(i);
+        double hours = job.hours().at(i);
+        double luck = (job.luck()[i] + 0.5) / job.luck().length;
+        into.cash()[i] += cash;
+        into.hours()[i] += hours;
+        if (luck < job.fails()) {
+            into.cash()[i] += cash;
+            into.hours()[i] += hours + at(reach[j], i);
+        } else if (luck < job.fails() + job.comesBack()) {
+            into.backCash()[i] += cash;
+            into.backHours()[i] += hours + at(reach[j], i);
         }
+    }
+
+    private static double at(DrawnRange[] amounts, int point) {
+        double sum = 0;
+        for (DrawnRange amount : amounts) {
+            sum += amount.at(point);
+        }
+        return sum;
     }
 }

@@ -44,7 +44,7 @@ public final class PreparedDeal {
         this.value = new double[atoms];
         char[] column = points.column(VALUE);
         Arrays.setAll(value, i -> byLevel[column[i]]);
-        this.repair = RepairDraws.ofSize(atoms, pert);
+        this.repair = RepairDraws.ofSize(atoms);
         this.plans = draw(points);
     }
 
@@ -147,11 +147,12 @@ public final class PreparedDeal {
 
     private List<Optional<PlanDraw>> draw(QuasiPoints points) {
         Map<BitSet, Optional<PlanDraw>> byPattern = new HashMap<>();
+        PlanDraws draws = new PlanDraws(deal.labour(), points, pert);
         List<Optional<PlanDraw>> drawn = new ArrayList<>();
         for (Run run : allotment.runs()) {
             Optional<PlanDraw> plan = byPattern.computeIfAbsent(run.pattern(), p -> deal.repairs()
                     .planFor(names(p))
-                    .map(found -> new PlanDraw(found, deal.labour(), points)));
+                    .map(draws::of));
             plan.ifPresent(p -> p.draw(repair, run.from(), run.to()));
             drawn.add(plan);
         }

@@ -75,12 +75,17 @@ final class QuasiPoints {
         int shift = (int) (mix(seed.derive(name).value()) >>> 48) & points - 1;
         int drop = BITS - Integer.numberOfTrailingZeros(points);
         char[] column = new char[points];
-        int level = 0;
-        for (int i = 0; i < points; i++) {
-            if (i > 0) {
-                level ^= Directions.BY_BIT[Integer.numberOfTrailingZeros(i)][dimension];
+        column[0] = (char) shift;
+        int before = 0;
+        // Bit b of the point's number flips bits b and b - 1 of its Gray code.
+        for (int bit = 0; 1 << bit < points; bit++) {
+            int direction = Directions.BY_BIT[bit][dimension] >>> drop;
+            int flip = direction ^ before;
+            int half = 1 << bit;
+            for (int i = 0; i < half; i++) {
+                column[half + i] = (char) (column[i] ^ flip);
             }
-            column[i] = (char) (level >>> drop ^ shift);
+            before = direction;
         }
         return column;
     }

@@ -7,18 +7,9 @@ package worthsaving.deal;
  * @param hours likewise, at the worker's factor, before the car's own speed
  * @param backCash jobs that come back after the sale
  */
-record RepairDraws(
-        PertTable pert,
-        double[] cash,
-        double[] hours,
-        double[] backCash,
-        double[] backHours,
-        double[] scratchCash,
-        double[] scratchHours,
-        double[] scratchAgain) {
+record RepairDraws(double[] cash, double[] hours, double[] backCash, double[] backHours) {
 
-    static RepairDraws ofSize(int atoms, PertTable pert) {
-        return new RepairDraws(pert, new double[atoms], new double[atoms], new double[atoms], new double[atoms],
-                new double[atoms], new double[atoms], new double[atoms]);
+    static RepairDraws ofSize(int atoms) {
+        return new RepairDraws(new double[atoms], new double[atoms], new double[atoms], new double[atoms]);
     }
 }

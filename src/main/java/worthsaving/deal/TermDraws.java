@@ -17,8 +17,7 @@ final class TermDraws {
             Range range = terms.get(term).times(scale);
             double[] drawn = new double[atoms];
             if (range.width() > 0) {
-                char[] column = points.column(name(term));
-                pert.addTo(drawn, 0, atoms, column, range.low(), range.mode(), range.width());
+                Arrays.setAll(drawn, pert.draw(range, points.column(name(term)))::at);
             } else {
                 Arrays.fill(drawn, range.low());
             }

@@ -1,6 +1,7 @@
 package worthsaving.repair;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import worthsaving.catalog.AccessStep;
 import worthsaving.quantity.HoursRange;
 
@@ -24,6 +26,8 @@ final class AccessTable {
     /** Steps that make this one quicker, and by what factor; factors of 1 or more are left out. */
     final int[][] easers;
     final double[][] easing;
+    /** By step: as paid without easing, then by each of its easers. */
+    private final RepairPlan.PaidStep[][] paidSteps;
     private final Map<String, Integer> index = new HashMap<>();
 
     AccessTable(List<AccessStep> catalogue, Worker worker) {
@@ -36,6 +40,7 @@ final class AccessTable {
         closure = new int[steps.length][];
         easers = new int[steps.length][];
         easing = new double[steps.length][];
+        paidSteps = new RepairPlan.PaidStep[steps.length][];
         BitSet easingSteps = new BitSet();
         for (int s = 0; s < steps.length; s++) {
             hours[s] = steps[s].hours().mean().value() * worker.factor(steps[s].id());
@@ -49,6 +54,10 @@ final class AccessTable {
                 easing[s][e] = eased.get(steps[easers[s][e]].id());
                 easingSteps.set(easers[s][e]);
             }
+            AccessStep step = steps[s];
+            paidSteps[s] = DoubleStream.concat(DoubleStream.of(1), Arrays.stream(easing[s]))
+                    .mapToObj(factor -> paidStep(step, factor))
+                    .toArray(RepairPlan.PaidStep[]::new);
         }
         if (easingSteps.cardinality() > MOST_EASING) {
             throw new IllegalArgumentException("at most " + MOST_EASING + " access steps can make others quicker, not "
@@ -90,13 +99,19 @@ final class AccessTable {
 
     /** The strongest easing of a step by what is paid; several easing steps do not multiply. */
     double factor(int step, BitSet paid) {
-        double least = 1;
+        int easer = easer(step, paid);
+        return easer < 0 ? 1 : easing[step][easer];
+    }
+
+    /** @return position among the easers of the step, -1 when none is paid */
+    private int easer(int step, BitSet paid) {
+        int strongest = -1;
         for (int e = 0; e < easers[step].length; e++) {
-            if (easing[step][e] < least && paid.get(easers[step][e])) {
-                least = easing[step][e];
+            if (paid.get(easers[step][e]) && (strongest < 0 || easing[step][e] < easing[step][strongest])) {
+                strongest = e;
             }
         }
-        return least;
+        return strongest;
     }
 
     /** Hours of the paid steps at the worker's speed. */
@@ -108,10 +123,13 @@ final class AccessTable {
         return sum;
     }
 
+    /** The same object for the same easing, so that plans share what they have in common. */
     RepairPlan.PaidStep paidStep(int step, BitSet paid) {
-        AccessStep it = steps[step];
-        return new RepairPlan.PaidStep(
-                it.id(), it.name(), new HoursRange(it.hours().hours().times(factor(step, paid))));
+        return paidSteps[step][easer(step, paid) + 1];
+    }
+
+    private static RepairPlan.PaidStep paidStep(AccessStep step, double factor) {
+        return new RepairPlan.PaidStep(step.id(), step.name(), new HoursRange(step.hours().hours().times(factor)));
     }
 
     /**

@@ -55,6 +55,7 @@ final class JobTable {
     final List<Remedy> remedies;
     final Tool[] tools;
     final double[] toolPrice;
+    final RepairPlan.Purchase[] purchases;
     final Entry[] jobs;
     /** Indices of the jobs that close each item. */
     final int[][] closedBy;
@@ -73,6 +74,9 @@ final class JobTable {
         }
         tools = catalogue.tools().stream().sorted(Comparator.comparing(Tool::id)).toArray(Tool[]::new);
         toolPrice = new double[tools.length];
+        purchases = Stream.of(tools)
+                .map(t -> new RepairPlan.Purchase(t.id(), t.name(), t.price()))
+                .toArray(RepairPlan.Purchase[]::new);
         for (int t = 0; t < tools.length; t++) {
             toolIndex.put(tools[t].id(), t);
             toolPrice[t] = mean(tools[t].price(), tools[t].id());

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Set;
-import worthsaving.catalog.Tool;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
 import worthsaving.repair.CoverSearch.Cover;
@@ -50,8 +49,7 @@ final class PlanWriter {
         }
         List<Purchase> purchases = new ArrayList<>();
         for (int t = buys.nextSetBit(0); t >= 0; t = buys.nextSetBit(t + 1)) {
-            Tool tool = table.tools[t];
-            purchases.add(new Purchase(tool.id(), tool.name(), tool.price()));
+            purchases.add(table.purchases[t]);
             cost += table.toolPrice[t];
         }
         List<PaidStep> steps = new ArrayList<>();

@@ -48,8 +48,7 @@ class PertTableTest {
         for (int k = 0; k < LEVELS; k++) {
             column[k] = (char) k;
         }
-        double[] sums = new double[LEVELS];
-        PertTable.of(LEVELS).addTo(sums, 0, LEVELS, column, range.low(), range.mode(), range.width());
-        return sums;
+        DrawnRange amount = PertTable.of(LEVELS).draw(range, column);
+        return IntStream.range(0, LEVELS).mapToDouble(amount::at).toArray();
     }
 }
