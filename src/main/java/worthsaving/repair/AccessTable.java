@@ -21,8 +21,8 @@ final class AccessTable {
     final AccessStep[] steps;
     /** Hours of each step at the worker's speed, no easing. */
     final double[] hours;
-    /** Each step with all it requires, ascending. */
-    final int[][] closure;
+    /** Each step with all it requires. */
+    final BitSet[] closure;
     /** Steps that make this one quicker, and by what factor; factors of 1 or more are left out. */
     final int[][] easers;
     final double[][] easing;
@@ -37,7 +37,7 @@ final class AccessTable {
         catalogue.stream().sorted(Comparator.comparing(AccessStep::id)).forEach(step -> place(step, byId, ordered));
         steps = ordered.toArray(AccessStep[]::new);
         hours = new double[steps.length];
-        closure = new int[steps.length][];
+        closure = new BitSet[steps.length];
         easers = new int[steps.length][];
         easing = new double[steps.length][];
         paidSteps = new RepairPlan.PaidStep[steps.length][];
@@ -46,7 +46,7 @@ final class AccessTable {
             hours[s] = steps[s].hours().mean().value() * worker.factor(steps[s].id());
             BitSet all = union(steps[s].requires());
             all.set(s);
-            closure[s] = all.stream().toArray();
+            closure[s] = all;
             Map<String, Double> eased = steps[s].easedBy();
             easers[s] = eased.keySet().stream().filter(e -> eased.get(e) < 1).mapToInt(index::get).sorted().toArray();
             easing[s] = new double[easers[s].length];
@@ -86,9 +86,7 @@ final class AccessTable {
     BitSet union(Iterable<String> ids) {
         BitSet all = new BitSet();
         for (String id : ids) {
-            for (int s : closure[index.get(id)]) {
-                all.set(s);
-            }
+            all.or(closure[index.get(id)]);
         }
         return all;
     }
@@ -146,9 +144,7 @@ final class AccessTable {
                 for (int e : easers[s]) {
                     if (!found.get(e)) {
                         found.set(e);
-                        for (int c : closure[e]) {
-                            reach.set(c);
-                        }
+                        reach.or(closure[e]);
                         grown = true;
                     }
                 }

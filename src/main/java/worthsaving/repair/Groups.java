@@ -14,21 +14,15 @@ final class Groups {
         int items = table.items.length;
         BitSet[] touches = new BitSet[items];
         for (int i = 0; i < items; i++) {
-            BitSet reach = new BitSet();
-            BitSet tools = new BitSet();
-            BitSet jobs = new BitSet();
-            for (int j : table.closedBy[i]) {
-                reach.or(table.jobs[j].access());
-                jobs.set(j);
-                for (int t : table.jobs[j].tools()) {
-                    tools.set(t);
-                }
-            }
-            table.access.widenByEasing(reach);
+            BitSet reach = (BitSet) table.reach[i].clone();
             int toolsFrom = table.access.size();
             int jobsFrom = toolsFrom + table.tools.length;
-            tools.stream().forEach(t -> reach.set(toolsFrom + t));
-            jobs.stream().forEach(j -> reach.set(jobsFrom + j));
+            for (int j : table.closedBy[i]) {
+                reach.set(jobsFrom + j);
+                for (int t : table.jobs[j].tools()) {
+                    reach.set(toolsFrom + t);
+                }
+            }
             touches[i] = reach;
         }
         BitSet[] neighbours = new BitSet[items];
@@ -45,21 +39,25 @@ final class Groups {
         List<BitSet> groups = new ArrayList<>();
         BitSet left = (BitSet) failed.clone();
         for (int i = left.nextSetBit(0); i >= 0; i = left.nextSetBit(i)) {
-            BitSet group = new BitSet();
-            spread(i, left, neighbours, group);
-            groups.add(group);
+            groups.add(connected(i, left, neighbours));
         }
         return groups;
     }
 
-    private static void spread(int item, BitSet left, BitSet[] neighbours, BitSet group) {
+    /** Takes the item and all it is connected with out of {@code left}. */
+    private static BitSet connected(int item, BitSet left, BitSet[] neighbours) {
+        BitSet group = new BitSet(left.size());
+        BitSet edge = new BitSet(left.size());
+        edge.set(item);
         left.clear(item);
-        group.set(item);
-        BitSet near = neighbours[item];
-        for (int k = near.nextSetBit(0); k >= 0; k = near.nextSetBit(k + 1)) {
-            if (left.get(k)) {
-                spread(k, left, neighbours, group);
-            }
+        for (int k = item; k >= 0; k = edge.nextSetBit(0)) {
+            edge.clear(k);
+            group.set(k);
+            BitSet near = (BitSet) neighbours[k].clone();
+            near.and(left);
+            edge.or(near);
+            left.andNot(near);
         }
+        return group;
     }
 }

@@ -32,6 +32,7 @@ final class JobTable {
      *
      * @param closes indices of items
      * @param access the steps it needs, requirements included
+     * @param steps the same as ascending indices
      * @param tools indices of tools that would have to be bought
      * @param hours own hours at the worker's speed
      * @param aloneHours own hours and access when nothing is shared
@@ -39,8 +40,8 @@ final class JobTable {
      * @param reserve chance of doing it again times its cost alone
      */
     record Entry(
-            Job job, int[] closes, BitSet access, int[] tools, double hours, double aloneHours, double cost,
-            double reserve) {
+            Job job, int[] closes, BitSet access, int[] steps, int[] tools, double hours, double aloneHours,
+            double cost, double reserve) {
 
         double direct() {
             return cost + reserve;
@@ -59,6 +60,9 @@ final class JobTable {
     final Entry[] jobs;
     /** Indices of the jobs that close each item. */
     final int[][] closedBy;
+    /** By item: the steps of the jobs that close it, with those that could ease them; the easing ones among these. */
+    final BitSet[] reach;
+    final BitSet[] easing;
     final double rate;
     private final Map<String, Integer> toolIndex = new HashMap<>();
 
@@ -89,6 +93,15 @@ final class JobTable {
                                 .map(this::remedyJob))
                 .toArray(Entry[]::new);
         closedBy = closedBy();
+        reach = new BitSet[items.length];
+        easing = new BitSet[items.length];
+        for (int i = 0; i < items.length; i++) {
+            reach[i] = new BitSet();
+            for (int j : closedBy[i]) {
+                reach[i].or(jobs[j].access());
+            }
+            easing[i] = access.widenByEasing(reach[i]);
+        }
     }
 
     /** The item's own job, empty when no part source is allowed. */
@@ -139,7 +152,8 @@ final class JobTable {
         double cost = job.parts().mean().amount() + job.consumables().mean().amount() + hours * rate;
         int[] closes = job.closes().stream().mapToInt(itemIndex::get).sorted().toArray();
         int[] buys = needed.stream().distinct().filter(t -> !shop.owns(t)).mapToInt(this::tool).sorted().toArray();
-        return new Entry(job.reachedBy(access.ids(reach)), closes, reach, buys, hours, hours + access.hoursOf(reach), cost, reserve);
+        return new Entry(job.reachedBy(access.ids(reach)), closes, reach, reach.stream().toArray(), buys, hours,
+                hours + access.hoursOf(reach), cost, reserve);
     }
 
     /** @throws IllegalArgumentException if the workshop does not offer the job */

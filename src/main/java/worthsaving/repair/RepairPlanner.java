@@ -103,7 +103,7 @@ public final class RepairPlanner {
     private Cover cover(BitSet group) {
         Cover known = solved.get(group);
         if (known == null) {
-            known = new CoverSearch(table, group.stream().toArray()).run();
+            known = new CoverSearch(table, group).run();
             if (solved.size() >= MOST_REMEMBERED) {
                 solved.clear();
             }
