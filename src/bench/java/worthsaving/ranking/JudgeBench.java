@@ -11,6 +11,7 @@ import worthsaving.deal.DealCase;
 import worthsaving.deal.DealEngine;
 import worthsaving.deal.Labour;
 import worthsaving.deal.PreparedDeal;
+import worthsaving.deal.Repairs;
 import worthsaving.diagnosis.Diagnosis;
 import worthsaving.diagnosis.Evidence;
 import worthsaving.diagnosis.FailureNetwork;
@@ -75,7 +76,7 @@ public final class JudgeBench {
         Worker worker = settings.workshop().worker();
         return DealEngine.prepare(new DealCase(
                 diagnosis.patterns(settings.patterns()),
-                failed -> planner.find(failed).found(),
+                Repairs.cheapest(planner),
                 new Labour(worker.hourly(), true, worker::factor),
                 SampleLot.byAge().forecast(listing.vehicle(), listing.seen()),
                 30,

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import worthsaving.quantity.Range;
 import worthsaving.repair.RepairPlan;
+import worthsaving.repair.RepairWork;
 
 /**
  * Makes the plans of one car ready for drawing. A job, step or tool that many plans share, as the same
@@ -31,7 +32,7 @@ final class PlanDraws {
         this.pert = pert;
     }
 
-    PlanDraw of(RepairPlan plan) {
+    PlanDraw of(RepairWork plan) {
         List<Step> paid = plan.access().stream().map(s -> steps.computeIfAbsent(s, this::step)).toList();
         PlanDraw.Job[] ready =
                 plan.jobs().stream().map(j -> jobs.computeIfAbsent(j, this::job)).toArray(PlanDraw.Job[]::new);

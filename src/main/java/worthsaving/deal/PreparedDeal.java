@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.function.Function;
 import worthsaving.deal.Allotment.Run;
 import worthsaving.diagnosis.FailurePatterns;
 import worthsaving.quantity.Money;
+import worthsaving.repair.RepairWork;
 
 /**
  * A car whose repairs and sale values have been drawn, ready to be judged at any price and terms. Moving
@@ -148,21 +148,15 @@ public final class PreparedDeal {
     private List<Optional<PlanDraw>> draw(QuasiPoints points) {
         Map<BitSet, Optional<PlanDraw>> byPattern = new HashMap<>();
         PlanDraws draws = new PlanDraws(deal.labour(), points, pert);
+        Function<BitSet, Optional<RepairWork>> work = deal.repairs().over(deal.patterns().items());
         List<Optional<PlanDraw>> drawn = new ArrayList<>();
         for (Run run : allotment.runs()) {
-            Optional<PlanDraw> plan = byPattern.computeIfAbsent(run.pattern(), p -> deal.repairs()
-                    .planFor(names(p))
-                    .map(draws::of));
+            Optional<PlanDraw> plan =
+                    byPattern.computeIfAbsent(run.pattern(), pattern -> work.apply(pattern).map(draws::of));
             plan.ifPresent(p -> p.draw(repair, run.from(), run.to()));
             drawn.add(plan);
         }
         return List.copyOf(drawn);
-    }
-
-    private Set<String> names(BitSet pattern) {
-        Set<String> names = new LinkedHashSet<>();
-        pattern.stream().forEach(i -> names.add(deal.patterns().items().get(i)));
-        return names;
     }
 
     private static int powerOfTwo(int atLeast) {

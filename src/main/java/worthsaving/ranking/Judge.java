@@ -14,6 +14,7 @@ import worthsaving.deal.Assessment;
 import worthsaving.deal.DealCase;
 import worthsaving.deal.DealEngine;
 import worthsaving.deal.Labour;
+import worthsaving.deal.Repairs;
 import worthsaving.deal.Verdict;
 import worthsaving.diagnosis.Belief;
 import worthsaving.diagnosis.Diagnosis;
@@ -100,7 +101,7 @@ public final class Judge {
         ValueForecast value = values.forecast(listing.vehicle(), listing.seen());
         DealCase deal = new DealCase(
                 diagnosis.patterns(settings.patterns()),
-                failed -> planner.find(failed).found(),
+                Repairs.cheapest(planner),
                 labour(),
                 value,
                 listing.towMiles().orElse(settings.towMilesAssumed()),

@@ -1,7 +1,5 @@
 package worthsaving.ranking;
 
-import java.util.BitSet;
-import java.util.LinkedHashSet;
 import java.util.Optional;
 import java.util.Set;
 import worthsaving.catalog.Catalogue;
@@ -13,8 +11,9 @@ import worthsaving.diagnosis.Likelihood;
 import worthsaving.diagnosis.Outcome;
 import worthsaving.diagnosis.PatternSettings;
 import worthsaving.quantity.Money;
-import worthsaving.repair.RepairPlan;
+import worthsaving.repair.PatternPlanner;
 import worthsaving.repair.RepairPlanner;
+import worthsaving.repair.RepairWork;
 
 /**
  * What it would cost to mend the faults that a running car of the same kind, age and mileage has on average.
@@ -42,12 +41,13 @@ final class UsualFaults {
             return zero;
         }
         FailurePatterns faults = running.diagnosis().patterns(patterns);
+        PatternPlanner plans = planner.over(faults.items());
         double sum = 0;
         double weight = 0;
         for (int i = 0; i < faults.patterns().size(); i++) {
-            Optional<RepairPlan> plan = planner.find(names(faults, faults.patterns().get(i))).found();
-            if (plan.isPresent()) {
-                sum += faults.weights()[i] * plan.get().expectedCost().amount();
+            Optional<RepairWork> work = plans.work(faults.patterns().get(i));
+            if (work.isPresent()) {
+                sum += faults.weights()[i] * work.get().expectedCost();
                 weight += faults.weights()[i];
             }
         }
@@ -63,11 +63,5 @@ final class UsualFaults {
             }
         }
         return evidence;
-    }
-
-    private static Set<String> names(FailurePatterns faults, BitSet pattern) {
-        Set<String> names = new LinkedHashSet<>();
-        pattern.stream().forEach(i -> names.add(faults.items().get(i)));
-        return names;
     }
 }

@@ -2,6 +2,7 @@ package worthsaving.repair;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Currency;
 import java.util.List;
 import java.util.Set;
 import worthsaving.quantity.Hours;
@@ -12,7 +13,7 @@ import worthsaving.repair.RepairPlan.Job;
 import worthsaving.repair.RepairPlan.PaidStep;
 import worthsaving.repair.RepairPlan.Purchase;
 
-/** Writes out the plan for jobs already chosen. */
+/** Writes out the work and the plan for jobs already chosen. */
 final class PlanWriter {
 
     private final JobTable table;
@@ -21,7 +22,13 @@ final class PlanWriter {
         this.table = table;
     }
 
-    RepairPlan write(Set<String> failed, List<Cover> covers) {
+    RepairPlan plan(Set<String> failed, RepairWork work) {
+        Currency currency = table.shop.currency();
+        return new RepairPlan(failed, work.jobs(), work.access(), work.toolsToBuy(), Hours.of(work.separateHours()),
+                new Money(work.cost(), currency), Hours.of(work.hours()), new Money(work.reserve(), currency));
+    }
+
+    RepairWork work(List<Cover> covers) {
         BitSet chosen = new BitSet();
         BitSet paid = new BitSet();
         for (Cover cover : covers) {
@@ -56,7 +63,6 @@ final class PlanWriter {
         for (int s = paid.nextSetBit(0); s >= 0; s = paid.nextSetBit(s + 1)) {
             steps.add(table.access.paidStep(s, paid));
         }
-        return new RepairPlan(failed, jobs, steps, purchases, Hours.of(separate),
-                new Money(cost, table.shop.currency()), Hours.of(hours), new Money(reserve, table.shop.currency()));
+        return new RepairWork(jobs, steps, purchases, separate, hours, cost, reserve);
     }
 }

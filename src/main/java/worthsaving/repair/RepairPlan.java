@@ -91,6 +91,12 @@ public record RepairPlan(
         this(failed, jobs, access, toolsToBuy, separateHours, meanCost, meanHours, Money.zero(meanCost.currency()));
     }
 
+    /** The same without the names of what had failed. */
+    public RepairWork work() {
+        return new RepairWork(jobs, access, toolsToBuy, separateHours.value(), meanHours.value(), meanCost.amount(),
+                comebackReserve.amount());
+    }
+
     /** Hours saved by paying shared access once. */
     public Hours hoursSaved() {
         return Hours.of(Math.max(0, separateHours.value() - meanHours.value()));

@@ -4,8 +4,9 @@ import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReferenceArray;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
 import worthsaving.quantity.Probability;
@@ -27,19 +28,22 @@ import worthsaving.repair.CoverSearch.Cover;
  */
 public final class RepairPlanner {
 
-    /** Groups kept; past this all are forgotten, which costs time and nothing else. */
-    private static final int MOST_REMEMBERED = 50_000;
-
     private final JobTable table;
     private final PlanWriter writer;
     private final BitSet[] neighbours;
-    private final Map<BitSet, Cover> solved = new ConcurrentHashMap<>();
+    private final BitSet unmendable = new BitSet();
+    /** By item, empty until asked for; any thread finds the same. */
+    private final AtomicReferenceArray<Cover> alone;
 
     /** @throws IllegalArgumentException if a price is not in the workshop's currency */
     public RepairPlanner(Catalogue catalogue, Workshop workshop) {
         table = new JobTable(catalogue, workshop);
         writer = new PlanWriter(table);
         neighbours = Groups.neighbours(table);
+        alone = new AtomicReferenceArray<>(table.items.length);
+        for (int i = 0; i < table.items.length; i++) {
+            unmendable.set(i, table.closedBy[i].length == 0);
+        }
     }
 
     /**
@@ -49,15 +53,32 @@ public final class RepairPlanner {
      */
     public PlanResult find(Set<String> failedItems) {
         BitSet failed = indices(failedItems);
-        List<PlanResult.Unmendable> stuck = new Restrictions(table).unmendable(failed);
-        if (!stuck.isEmpty()) {
-            return new PlanResult.Infeasible(stuck);
+        Optional<RepairWork> work = work(failed);
+        return work.isPresent()
+                ? new PlanResult.Planned(writer.plan(failedItems, work.get()))
+                : new PlanResult.Infeasible(new Restrictions(table).unmendable(failed));
+    }
+
+    /**
+     * For many sets of the items of one car.
+     *
+     * @param items ids of its items
+     * @throws IllegalArgumentException if an id is not an item of the catalogue
+     */
+    public PatternPlanner over(List<String> items) {
+        return new PatternPlanner(this, items.stream().mapToInt(this::index).toArray());
+    }
+
+    /** @return empty when an item is closed by no job */
+    Optional<RepairWork> work(BitSet failed) {
+        if (failed.intersects(unmendable)) {
+            return Optional.empty();
         }
         List<Cover> covers = new ArrayList<>();
         for (BitSet group : Groups.split(failed, neighbours)) {
             covers.add(cover(group));
         }
-        return new PlanResult.Planned(writer.write(failedItems, covers));
+        return Optional.of(writer.work(covers));
     }
 
     /**
@@ -101,13 +122,16 @@ public final class RepairPlanner {
     }
 
     private Cover cover(BitSet group) {
-        Cover known = solved.get(group);
+        return group.cardinality() == 1 ? alone(group) : new CoverSearch(table, group).run();
+    }
+
+    /** Items that share nothing with what else has failed are the rule, and soon all known. */
+    private Cover alone(BitSet item) {
+        int i = item.nextSetBit(0);
+        Cover known = alone.get(i);
         if (known == null) {
-            known = new CoverSearch(table, group).run();
-            if (solved.size() >= MOST_REMEMBERED) {
-                solved.clear();
-            }
-            solved.put(group, known);
+            known = new CoverSearch(table, item).run();
+            alone.set(i, known);
         }
         return known;
     }
