@@ -1,5 +1,6 @@
 package worthsaving.diagnosis.inference;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.function.IntToLongFunction;
 
@@ -19,10 +20,17 @@ public final class JointDraw {
 
     private static final long FACTOR = 0x9e3779b97f4a7c15L;
 
-    private final Calibrated chain;
+    private static final int[] NONE = {};
+
     private final BucketTree tree;
     private final UpwardPass up;
     private final boolean[] hidden;
+    private final int[] variables;
+    /** By bucket: P(own variable = yes | a state of the separator). */
+    private final double[][] conditionals;
+    /** By bucket of a plain variable: the buckets that have it in their separators, and as which bit. */
+    private final int[][] users;
+    private final int[][] userBits;
     private final long[][] labels;
 
     /**
@@ -30,13 +38,29 @@ public final class JointDraw {
      * @param label of every variable, stable under changes elsewhere in the network
      */
     public JointDraw(Calibrated chain, int named, IntToLongFunction label) {
-        this.chain = chain;
         tree = chain.tree();
         up = chain.up();
         hidden = new boolean[tree.size()];
         labels = new long[tree.size()][];
+        variables = new int[tree.size()];
+        conditionals = new double[tree.size()][];
+        users = new int[tree.size()][];
+        userBits = new int[tree.size()][];
+        Arrays.fill(users, NONE);
+        Arrays.fill(userBits, NONE);
         for (int k = 0; k < tree.size(); k++) {
             BucketTree.Bucket bucket = tree.bucket(k);
+            int own = k;
+            variables[k] = bucket.variable();
+            conditionals[k] = new double[1 << bucket.separator().length];
+            Arrays.setAll(conditionals[k], state -> chain.conditional(own, state));
+            for (int b = 0; b < bucket.separator().length; b++) {
+                int other = bucket.separator()[b];
+                if (tree.bucket(other).outcome() < 0) {
+                    users[other] = append(users[other], k);
+                    userBits[other] = append(userBits[other], 1 << b);
+                }
+            }
             hidden[k] = bucket.variable() >= named;
             labels[k] = new long[bucket.merges().length + 1];
             labels[k][0] = label.applyAsLong(bucket.variable());
@@ -57,34 +81,35 @@ public final class JointDraw {
         return sum;
     }
 
+    private static int[] append(int[] to, int more) {
+        int[] longer = Arrays.copyOf(to, to.length + 1);
+        longer[to.length] = more;
+        return longer;
+    }
+
     /** The variables that are yes. */
     public BitSet draw(Uniforms uniforms) {
-        int n = tree.size();
+        int n = variables.length;
         BitSet yes = new BitSet(n);
-        boolean[] state = new boolean[n];
-        int[] contributed = new int[n];
+        int[] separators = new int[n];
         for (int k = n - 1; k >= 0; k--) {
-            BucketTree.Bucket bucket = tree.bucket(k);
-            int separator = contributed[k];
-            for (int b = 0; b < bucket.separator().length; b++) {
-                if (state[bucket.separator()[b]]) {
-                    separator |= 1 << b;
+            double u = hidden[k] ? uniforms.forHidden(labels[k][0]) : uniforms.forVariable(variables[k]);
+            boolean on = u < conditionals[k][separators[k]];
+            if (on) {
+                yes.set(variables[k]);
+                for (int s = 0; s < users[k].length; s++) {
+                    separators[users[k][s]] |= userBits[k][s];
                 }
             }
-            double u = hidden[k] ? uniforms.forHidden(labels[k][0]) : uniforms.forVariable(bucket.variable());
-            boolean on = u < chain.conditional(k, separator);
-            if (on) {
-                yes.set(bucket.variable());
-            }
-            state[k] = on && bucket.outcome() < 0;
-            int at = 2 * separator + (on ? 1 : 0);
-            for (int m = bucket.merges().length - 1; m >= 0; m--) {
-                Merge merge = bucket.merges()[m];
-                int[] split = merge.split(
-                        up.before(k, m), up.incoming(merge.source()), at, uniforms.forHidden(labels[k][m + 1]));
+            Merge[] merges = tree.bucket(k).merges();
+            int at = 2 * separators[k] + (on ? 1 : 0);
+            for (int m = merges.length - 1; m >= 0; m--) {
+                int source = merges[m].source();
+                int[] split = merges[m].split(
+                        up.before(k, m), up.incoming(source), at, uniforms.forHidden(labels[k][m + 1]));
                 at = split[0];
-                if (merge.source() < 0) {
-                    contributed[~merge.source()] = split[1];
+                if (source < 0) {
+                    separators[~source] |= split[1];
                 }
             }
         }
