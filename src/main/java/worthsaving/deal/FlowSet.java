@@ -1,11 +1,8 @@
 package worthsaving.deal;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -94,22 +91,25 @@ final class FlowSet {
         for (WayOut way : List.of(WayOut.SELL_AS_IT_STANDS, WayOut.PART_OUT, WayOut.SCRAP)) {
             others[way.ordinal()] = limit(way).expectedProfit(price);
         }
-        Map<BitSet, Double> weight = new LinkedHashMap<>();
-        Map<BitSet, Double> repaired = new HashMap<>();
+        PatternNumbers patterns = prepared.patterns();
+        double[] weight = new double[patterns.patterns().size()];
+        double[] repaired = new double[weight.length];
+        for (int r = finished.length - 1; r >= 0; r--) {
+            repaired[patterns.ofRun()[r]] =
+                    finished[r] ? finishing(prepared.plans().get(r).orElseThrow(), price, tax) : stop;
+        }
         for (int r = 0; r < finished.length; r++) {
             Run run = prepared.runs().get(r);
             for (int i = run.from(); i < run.to(); i++) {
-                weight.merge(run.pattern(), weights[i], Double::sum);
+                weight[patterns.ofRun()[r]] += weights[i];
             }
-            repaired.putIfAbsent(run.pattern(),
-                    finished[r] ? finishing(prepared.plans().get(r).orElseThrow(), price, tax) : stop);
         }
-        List<PatternProfit> all = new ArrayList<>(weight.size());
-        weight.forEach((pattern, w) -> {
+        List<PatternProfit> all = new ArrayList<>(weight.length);
+        for (int p = 0; p < weight.length; p++) {
             double[] profit = others.clone();
-            profit[WayOut.REPAIR_AND_SELL.ordinal()] = repaired.get(pattern);
-            all.add(new PatternProfit(pattern, w, profit));
-        });
+            profit[WayOut.REPAIR_AND_SELL.ordinal()] = repaired[p];
+            all.add(new PatternProfit(patterns.patterns().get(p), weight[p], profit));
+        }
         return all;
     }
 

@@ -3,9 +3,7 @@ package worthsaving.deal;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import worthsaving.quantity.Range;
 import worthsaving.repair.RepairPlan;
 import worthsaving.repair.RepairWork;
@@ -32,21 +30,42 @@ final class PlanDraws {
         this.pert = pert;
     }
 
-    PlanDraw of(RepairWork plan) {
-        List<Step> paid = plan.access().stream().map(s -> steps.computeIfAbsent(s, this::step)).toList();
-        PlanDraw.Job[] ready =
-                plan.jobs().stream().map(j -> jobs.computeIfAbsent(j, this::job)).toArray(PlanDraw.Job[]::new);
-        DrawnRange[] bought = plan.toolsToBuy().stream()
-                .map(t -> tools.computeIfAbsent(t, this::tool))
-                .toArray(DrawnRange[]::new);
+    PlanDraw of(RepairWork work) {
+        DrawnRange[] paid = new DrawnRange[work.access().size()];
+        int[] numberOf = new int[paid.length];
+        for (int s = 0; s < paid.length; s++) {
+            Step step = steps.computeIfAbsent(work.access().get(s), this::step);
+            paid[s] = step.hours();
+            numberOf[s] = step.number();
+        }
+        PlanDraw.Job[] ready = new PlanDraw.Job[work.jobs().size()];
+        for (int j = 0; j < ready.length; j++) {
+            ready[j] = jobs.computeIfAbsent(work.jobs().get(j), this::job);
+        }
+        DrawnRange[] bought = new DrawnRange[work.toolsToBuy().size()];
+        for (int t = 0; t < bought.length; t++) {
+            bought[t] = tools.computeIfAbsent(work.toolsToBuy().get(t), this::tool);
+        }
         DrawnRange[] byNumber = new DrawnRange[numbers.size()];
-        paid.forEach(step -> byNumber[step.number()] = step.hours());
+        for (int s = 0; s < paid.length; s++) {
+            byNumber[numberOf[s]] = paid[s];
+        }
         DrawnRange[][] reach = new DrawnRange[ready.length][];
-        Arrays.setAll(reach, j -> Arrays.stream(ready[j].reach())
-                .mapToObj(n -> byNumber[n])
-                .filter(Objects::nonNull)
-                .toArray(DrawnRange[]::new));
-        return new PlanDraw(bought, paid.stream().map(Step::hours).toArray(DrawnRange[]::new), ready, reach);
+        for (int j = 0; j < ready.length; j++) {
+            reach[j] = paidOf(ready[j].reach(), byNumber);
+        }
+        return new PlanDraw(bought, paid, ready, reach);
+    }
+
+    private static DrawnRange[] paidOf(int[] reach, DrawnRange[] byNumber) {
+        DrawnRange[] paid = new DrawnRange[reach.length];
+        int count = 0;
+        for (int number : reach) {
+            if (byNumber[number] != null) {
+                paid[count++] = byNumber[number];
+            }
+        }
+        return count == reach.length ? paid : Arrays.copyOf(paid, count);
     }
 
     private Step step(RepairPlan.PaidStep step) {

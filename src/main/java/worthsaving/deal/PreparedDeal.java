@@ -3,9 +3,7 @@ package worthsaving.deal;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import worthsaving.deal.Allotment.Run;
@@ -24,6 +22,7 @@ public final class PreparedDeal {
 
     private final DealCase deal;
     private final Allotment allotment;
+    private final PatternNumbers patterns;
     private final List<Optional<PlanDraw>> plans;
     private final RepairDraws repair;
     private final double[] value;
@@ -33,10 +32,11 @@ public final class PreparedDeal {
 
     PreparedDeal(DealCase deal) {
         this.deal = deal;
-        FailurePatterns patterns = deal.patterns();
-        int atoms = patterns.drawn() ? patterns.patterns().size() : deal.method().points();
-        this.levels = patterns.drawn() ? Math.max(64, powerOfTwo(atoms)) : atoms;
-        this.allotment = Allotment.of(patterns, atoms);
+        FailurePatterns failures = deal.patterns();
+        int atoms = failures.drawn() ? failures.patterns().size() : deal.method().points();
+        this.levels = failures.drawn() ? Math.max(64, powerOfTwo(atoms)) : atoms;
+        this.allotment = Allotment.of(failures, atoms);
+        this.patterns = PatternNumbers.of(allotment.runs());
         this.pert = PertTable.of(levels);
         QuasiPoints points = points();
         double[] byLevel = ValueLevels.of(deal.value().saleValue(), levels);
@@ -52,6 +52,7 @@ public final class PreparedDeal {
         this.deal = other.deal;
         this.levels = other.levels;
         this.allotment = other.allotment;
+        this.patterns = other.patterns;
         this.pert = other.pert;
         this.repair = other.repair;
         this.plans = other.plans;
@@ -117,6 +118,10 @@ public final class PreparedDeal {
         return allotment.runs();
     }
 
+    PatternNumbers patterns() {
+        return patterns;
+    }
+
     /** The plan of each run; empty where nothing allowed mends its pattern. */
     List<Optional<PlanDraw>> plans() {
         return plans;
@@ -146,13 +151,14 @@ public final class PreparedDeal {
     }
 
     private List<Optional<PlanDraw>> draw(QuasiPoints points) {
-        Map<BitSet, Optional<PlanDraw>> byPattern = new HashMap<>();
         PlanDraws draws = new PlanDraws(deal.labour(), points, pert);
         Function<BitSet, Optional<RepairWork>> work = deal.repairs().over(deal.patterns().items());
+        List<Optional<PlanDraw>> byPattern =
+                patterns.patterns().stream().map(pattern -> work.apply(pattern).map(draws::of)).toList();
         List<Optional<PlanDraw>> drawn = new ArrayList<>();
-        for (Run run : allotment.runs()) {
-            Optional<PlanDraw> plan =
-                    byPattern.computeIfAbsent(run.pattern(), pattern -> work.apply(pattern).map(draws::of));
+        for (int r = 0; r < runs().size(); r++) {
+            Run run = runs().get(r);
+            Optional<PlanDraw> plan = byPattern.get(patterns.ofRun()[r]);
             plan.ifPresent(p -> p.draw(repair, run.from(), run.to()));
             drawn.add(plan);
         }

@@ -13,34 +13,53 @@ final class PatternPoints {
 
     private static final int MOST_DIMENSIONS = 1_000;
     private static final int BITS = 52;
+    /** Points are counted in an int. */
+    private static final int INDEX_BITS = 30;
     private static final double UNIT = 1.0 / (1L << BITS);
 
-    private final SobolSequenceGenerator sequence;
-    private final long[] shift;
+    /** A point is its predecessor with one direction flipped; these are read on first use. */
+    private static final class Directions {
+        static final long[][] BY_BIT = read();
+
+        private static long[][] read() {
+            SobolSequenceGenerator sobol = new SobolSequenceGenerator(MOST_DIMENSIONS);
+            long[][] directions = new long[INDEX_BITS][MOST_DIMENSIONS];
+            for (int bit = 0; bit < INDEX_BITS; bit++) {
+                // The Gray code of this index has the one bit.
+                double[] point = sobol.skipTo((1 << bit + 1) - 1);
+                for (int d = 0; d < MOST_DIMENSIONS; d++) {
+                    directions[bit][d] = (long) (point[d] / UNIT);
+                }
+            }
+            return directions;
+        }
+    }
+
+    private final long[] shifted;
     private final long base;
-    private double[] point;
-    private long index = -1;
+    private int index = -1;
 
     PatternPoints(int coordinates, Seed seed) {
-        int dimensions = Math.min(coordinates, MOST_DIMENSIONS);
-        sequence = new SobolSequenceGenerator(dimensions);
-        shift = new long[dimensions];
+        shifted = new long[Math.min(coordinates, MOST_DIMENSIONS)];
         base = seed.derive("patterns").value();
-        for (int c = 0; c < dimensions; c++) {
-            shift[c] = mix(base ^ mix(c)) >>> Long.SIZE - BITS;
+        for (int c = 0; c < shifted.length; c++) {
+            shifted[c] = mix(base ^ mix(c)) >>> Long.SIZE - BITS;
         }
     }
 
     void next() {
-        point = sequence.nextVector();
         index++;
+        if (index > 0) {
+            long[] direction = Directions.BY_BIT[Integer.numberOfTrailingZeros(index)];
+            for (int c = 0; c < shifted.length; c++) {
+                shifted[c] ^= direction[c];
+            }
+        }
     }
 
     /** In [0, 1). */
     double at(int coordinate) {
-        return coordinate < shift.length
-                ? ((long) (point[coordinate] / UNIT) ^ shift[coordinate]) * UNIT
-                : hidden(coordinate);
+        return coordinate < shifted.length ? shifted[coordinate] * UNIT : hidden(coordinate);
     }
 
     /** In [0, 1). */

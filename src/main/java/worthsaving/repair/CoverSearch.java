@@ -53,7 +53,7 @@ final class CoverSearch {
     }
 
     Cover run() {
-        int[] easers = easing.stream().toArray();
+        int[] easers = OpenItems.indices(easing);
         for (int choice = 0; choice < 1 << easers.length; choice++) {
             tryEasing(easers, choice);
         }

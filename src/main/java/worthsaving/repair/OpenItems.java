@@ -36,14 +36,14 @@ final class OpenItems {
 
     OpenItems(JobTable table, BitSet items) {
         this.table = table;
-        int[] item = items.stream().toArray();
+        int[] item = indices(items);
         BitSet jobs = new BitSet();
         for (int i : item) {
             for (int j : table.closedBy[i]) {
                 jobs.set(j);
             }
         }
-        jobIndex = jobs.stream().toArray();
+        jobIndex = indices(jobs);
         direct = new double[jobIndex.length];
         closes = new int[jobIndex.length][];
         openOf = new int[jobIndex.length];
@@ -62,6 +62,15 @@ final class OpenItems {
         covered = new int[item.length];
         paid = new int[table.access.size()];
         bought = new int[table.tools.length];
+    }
+
+    static int[] indices(BitSet set) {
+        int[] indices = new int[set.cardinality()];
+        int count = 0;
+        for (int i = set.nextSetBit(0); i >= 0; i = set.nextSetBit(i + 1)) {
+            indices[count++] = i;
+        }
+        return indices;
     }
 
     /** Positions in ascending {@code where} of those of ascending {@code what} that are there. */

@@ -22,6 +22,8 @@ public final class JointDraw {
 
     private static final int[] NONE = {};
 
+    /** The buckets below hold hidden variables only. */
+    private final int lowest;
     private final BucketTree tree;
     private final UpwardPass up;
     private final boolean[] hidden;
@@ -48,6 +50,7 @@ public final class JointDraw {
         userBits = new int[tree.size()][];
         Arrays.fill(users, NONE);
         Arrays.fill(userBits, NONE);
+        int lowestNamed = tree.size();
         for (int k = 0; k < tree.size(); k++) {
             BucketTree.Bucket bucket = tree.bucket(k);
             int own = k;
@@ -62,12 +65,14 @@ public final class JointDraw {
                 }
             }
             hidden[k] = bucket.variable() >= named;
+            lowestNamed = hidden[k] || lowestNamed < k ? lowestNamed : k;
             labels[k] = new long[bucket.merges().length + 1];
             labels[k][0] = label.applyAsLong(bucket.variable());
             for (int m = 0; m < bucket.merges().length; m++) {
                 labels[k][m + 1] = FACTOR * (labels[k][0] + FACTOR * sourceLabel(bucket.merges()[m], label));
             }
         }
+        lowest = lowestNamed;
     }
 
     private long sourceLabel(Merge merge, IntToLongFunction label) {
@@ -87,12 +92,12 @@ public final class JointDraw {
         return longer;
     }
 
-    /** The variables that are yes. */
+    /** The named variables that are yes, and perhaps some hidden ones. */
     public BitSet draw(Uniforms uniforms) {
         int n = variables.length;
         BitSet yes = new BitSet(n);
         int[] separators = new int[n];
-        for (int k = n - 1; k >= 0; k--) {
+        for (int k = n - 1; k >= lowest; k--) {
             double u = hidden[k] ? uniforms.forHidden(labels[k][0]) : uniforms.forVariable(variables[k]);
             boolean on = u < conditionals[k][separators[k]];
             if (on) {
