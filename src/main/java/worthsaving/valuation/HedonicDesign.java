@@ -21,6 +21,10 @@ final class HedonicDesign {
     private static final double YOUNG = 1.2;
     private static final int MOST_PER_ROW = 90;
 
+    /** Rows from which on a make or model gets an effect, and slopes of its own; rarer ones only cost columns. */
+    private static final int ROWS_FOR_EFFECT = 3;
+    private static final int ROWS_FOR_SLOPES = 20;
+
     private final Map<String, Integer> columns;
 
     private HedonicDesign(Map<String, Integer> columns) {
@@ -30,7 +34,12 @@ final class HedonicDesign {
     /** The design whose columns are all that occur in these cars; column 0 is the intercept. */
     static HedonicDesign over(List<CarFacts> cars) {
         Map<String, Integer> columns = new HashMap<>();
-        Row growing = new Row(columns, true);
+        Map<String, Integer> rows = new HashMap<>();
+        for (CarFacts car : cars) {
+            rows.merge(car.make(), 1, Integer::sum);
+            rows.merge(car.makeAndModel(), 1, Integer::sum);
+        }
+        Row growing = new Row(columns, rows);
         cars.forEach(growing::fill);
         return new HedonicDesign(columns);
     }
@@ -66,7 +75,7 @@ final class HedonicDesign {
     }
 
     Row row() {
-        return new Row(columns, false);
+        return new Row(columns, null);
     }
 
     double predict(CarFacts car, double[] coefficients) {
@@ -82,14 +91,15 @@ final class HedonicDesign {
     /** One car's non-zero columns; reused from car to car. */
     static final class Row {
         private final Map<String, Integer> columns;
-        private final boolean growing;
+        private final Map<String, Integer> rows;
         final int[] column = new int[MOST_PER_ROW];
         final double[] value = new double[MOST_PER_ROW];
         int count;
 
-        private Row(Map<String, Integer> columns, boolean growing) {
+        /** @param rows of each make and model while columns are being gathered, else null */
+        private Row(Map<String, Integer> columns, Map<String, Integer> rows) {
             this.columns = columns;
-            this.growing = growing;
+            this.rows = rows;
         }
 
         void fill(CarFacts car) {
@@ -128,14 +138,20 @@ final class HedonicDesign {
                 put(field + "=" + word, 1);
                 put(field + "=" + word + "*age", age);
             }
-            level("make " + car.make(), age, miles);
+            level("make ", car.make(), age, miles);
             if (!car.model().isEmpty()) {
-                level("model " + car.makeAndModel(), age, miles);
+                level("model ", car.makeAndModel(), age, miles);
             }
         }
 
-        private void level(String name, double age, double miles) {
-            put(name, 1);
+        private void level(String kind, String which, double age, double miles) {
+            String name = kind + which;
+            if (enough(which, ROWS_FOR_EFFECT)) {
+                put(name, 1);
+            }
+            if (!enough(which, ROWS_FOR_SLOPES)) {
+                return;
+            }
             put(name + "*age", age);
             put(name + "*young", Math.min(age, YOUNG));
             put(name + "*miles", miles);
@@ -145,13 +161,22 @@ final class HedonicDesign {
             if (Double.isFinite(v)) {
                 put("has " + name, 1);
                 put(name, v);
-                put(name + " of make " + car.make(), v);
-                put(name + " of model " + car.makeAndModel(), v);
+                if (enough(car.make(), ROWS_FOR_SLOPES)) {
+                    put(name + " of make " + car.make(), v);
+                }
+                if (enough(car.makeAndModel(), ROWS_FOR_SLOPES)) {
+                    put(name + " of model " + car.makeAndModel(), v);
+                }
             }
         }
 
+        /** Always true once the columns are settled: what has none is skipped there. */
+        private boolean enough(String which, int least) {
+            return rows == null || rows.get(which) >= least;
+        }
+
         private void put(String name, double v) {
-            Integer index = growing ? columns.computeIfAbsent(name, n -> columns.size()) : columns.get(name);
+            Integer index = rows != null ? columns.computeIfAbsent(name, n -> columns.size()) : columns.get(name);
             if (index != null && v != 0) {
                 column[count] = index;
                 value[count++] = v;

@@ -91,4 +91,20 @@ class EncoderTest {
         assertThat(hedonic.predict(older) - hedonic.predict(fair)).isCloseTo(0.3, within(0.05));
         assertThat(set.rowsOf(0).length + set.rowsWithout(0).length).isEqualTo(3000);
     }
+
+    /** A table of hundreds of models seen once or twice must not cost hundreds of columns. */
+    @Test
+    void rare_models_get_no_columns_of_their_own() {
+        List<CarFacts> cars = new ArrayList<>(cars());
+        for (int i = 0; i < 300; i++) {
+            CarFacts c = cars.get(i);
+            cars.add(new CarFacts(c.make(), "once" + i, c.year(), c.age(), c.miles(), "good", 4, 2, 100, "gas", "automatic",
+                    "sedan", "", 0, 2019));
+        }
+        int before = HedonicDesign.over(cars()).width();
+
+        assertThat(HedonicDesign.over(cars).width()).isLessThan(before + 20);
+        assertThat(HedonicDesign.over(cars).names()).contains("model alpha|m1", "model alpha|m1*age")
+                .doesNotContain("model " + cars.get(1000).makeAndModel());
+    }
 }
