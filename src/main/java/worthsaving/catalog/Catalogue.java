@@ -56,4 +56,14 @@ public record Catalogue(
     private static <T> Map<String, T> byId(List<T> list, Function<T, String> id) {
         return list.stream().collect(Collectors.toUnmodifiableMap(id, Function.identity()));
     }
+
+    /** The same catalogue with every part, remedies included, dearer or cheaper by a factor. */
+    public Catalogue withPartPrices(double factor) {
+        return new Catalogue(
+                version,
+                items.stream().map(item -> item.withPartPrices(factor)).toList(),
+                damage, findings, findingLinks, accessSteps,
+                remedies.stream().map(remedy -> remedy.withPartPrices(factor)).toList(),
+                tools, moneyLines);
+    }
 }

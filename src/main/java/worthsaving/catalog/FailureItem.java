@@ -1,5 +1,6 @@
 package worthsaving.catalog;
 
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -46,5 +47,12 @@ public record FailureItem(
         tools = List.copyOf(tools);
         rootCauses = Set.copyOf(rootCauses);
         flags = Set.copyOf(flags);
+    }
+
+    FailureItem withPartPrices(double factor) {
+        Map<PartSource, MoneyRange> prices = new EnumMap<>(PartSource.class);
+        parts.forEach((from, price) -> prices.put(from, price.times(factor)));
+        return new FailureItem(id, system, name, applies, onset, onsetDoubt, exclusiveGroup, prices, access,
+                jobHours, consumables, tools, rootCauses, flags, caution, source);
     }
 }

@@ -35,4 +35,9 @@ public record Remedy(
         access = Set.copyOf(access);
         tools = List.copyOf(tools);
     }
+
+    Remedy withPartPrices(double factor) {
+        return new Remedy(id, name, closes, partSource, parts.times(factor), jobHours, access, tools, success,
+                comeback, wholeUnit, note, source);
+    }
 }

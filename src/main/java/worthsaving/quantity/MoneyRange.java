@@ -22,4 +22,9 @@ public record MoneyRange(Range amount, Currency currency) {
     public Money mean() {
         return new Money(amount.mean(), currency);
     }
+
+    /** Scales by a factor of zero or more. */
+    public MoneyRange times(double factor) {
+        return new MoneyRange(amount.times(factor), currency);
+    }
 }

@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
-import worthsaving.deal.Assessment;
 import worthsaving.deal.DealCase;
 import worthsaving.deal.DealEngine;
 import worthsaving.deal.Labour;
@@ -21,7 +20,6 @@ import worthsaving.diagnosis.Diagnosis;
 import worthsaving.diagnosis.FailureNetwork;
 import worthsaving.diagnosis.Outcome;
 import worthsaving.diagnosis.Witnesses;
-import worthsaving.inspection.CheckValue;
 import worthsaving.inspection.NextChecks;
 import worthsaving.quantity.Money;
 import worthsaving.repair.RepairPlan;
@@ -35,12 +33,6 @@ import worthsaving.vehicle.Listing;
  * threads; one listing's numbers never depend on the others.
  */
 public final class Judge {
-
-    /** A result rarer than this does not hold up a decision; common practice, no source. */
-    private static final double OFTEN_ENOUGH = 0.1;
-
-    /** An ask below this share of the running value is more often a deposit or a slip; common practice, no source. */
-    private static final double HARDLY_A_PRICE = 0.05;
 
     private final Catalogue catalogue;
     private final ValueSource values;
@@ -62,27 +54,53 @@ public final class Judge {
         this.usualFaults = new UsualFaults(catalogue, planner, settings.patterns());
     }
 
+    private Judge(Judge like, ValueSource values) {
+        this.catalogue = like.catalogue;
+        this.values = Objects.requireNonNull(values, "values");
+        this.settings = like.settings;
+        this.witnesses = like.witnesses;
+        this.checks = like.checks;
+        this.planner = like.planner;
+        this.items = like.items;
+        this.usualFaults = like.usualFaults;
+    }
+
+    /** The same judge with another source of values; repair plans already found are kept. */
+    public Judge with(ValueSource other) {
+        return new Judge(this, other);
+    }
+
     public JudgeSettings settings() {
         return settings;
     }
 
     public Judged judge(Listing listing) {
-        Optional<Judged> refusal = refusal(listing);
+        Preparation preparation = prepare(listing);
+        if (preparation instanceof Preparation.Ready ready) {
+            return new Judged.Done(
+                    ready.listing().appraise(settings.terms(), settings.rule(), listing.ask().get()));
+        }
+        return ((Preparation.Refused) preparation).why();
+    }
+
+    /** All of judging that neither the price, nor the buyer's rule, nor the money lines change. */
+    public Preparation prepare(Listing listing) {
+        Optional<Judged.Refused> refusal = refusal(listing);
         if (refusal.isPresent()) {
-            return refusal.get();
+            return new Preparation.Refused(refusal.get());
         }
         FailureNetwork network = FailureNetwork.of(catalogue, listing.vehicle(), listing.exposure(), listing.seen(),
                 witnesses.unmentioned(listing));
         Outcome outcome = network.attempt(witnesses.evidence(listing.observations()));
         if (outcome instanceof Outcome.Impossible impossible) {
-            return new Judged.Refused(listing,
+            return new Preparation.Refused(new Judged.Refused(listing,
                     "these findings cannot all be true: " + String.join(", ", impossible.conflicting()),
-                    "look again at one of them, or enter it as unsure");
+                    "look again at one of them, or enter it as unsure"));
         }
-        return new Judged.Done(appraise(listing, ((Outcome.Explained) outcome).diagnosis()));
+        return new Preparation.Ready(prepared(listing, ((Outcome.Explained) outcome).diagnosis()));
     }
 
-    private Optional<Judged> refusal(Listing listing) {
+    private Optional<Judged.Refused> refusal(Listing listing) {
         Currency currency = settings.terms().currency();
         Optional<Money> ask = listing.ask().get();
         if (ask.isPresent() && !ask.get().currency().equals(currency)) {
@@ -97,7 +115,7 @@ public final class Judge {
         return Optional.empty();
     }
 
-    private Appraisal appraise(Listing listing, Diagnosis diagnosis) {
+    private PreparedListing prepared(Listing listing, Diagnosis diagnosis) {
         ValueForecast value = values.forecast(listing.vehicle(), listing.seen());
         DealCase deal = new DealCase(
                 diagnosis.patterns(settings.patterns()),
@@ -110,27 +128,8 @@ public final class Judge {
                 usualFaults.of(diagnosis.network()),
                 listing.ask().get(),
                 settings.method());
-        Assessment assessment =
-                DealEngine.assess(deal, settings.terms(), settings.rule(), listing.ask().get());
-        List<CheckValue> ranked = checks.rank(diagnosis, assessment);
-        return new Appraisal(listing, value, diagnosis, assessment, verdict(assessment, value, ranked), likelyPlan(diagnosis),
-                ranked, assumptions(listing, diagnosis));
-    }
-
-    /** A check that may well turn the decision, and is worth its cost, comes before the decision. */
-    private static Verdict verdict(Assessment assessment, ValueForecast value, List<CheckValue> ranked) {
-        Optional<Money> ask = assessment.ask();
-        if (ask.isPresent() && ask.get().amount() < HARDLY_A_PRICE * value.mean().amount()) {
-            return assessment.verdict().afterCheck("Ask whether " + ask.get() + " is the price: it is under "
-                    + Math.round(100 * HARDLY_A_PRICE) + " % of what the car is worth running, as a deposit would be.");
-        }
-        return ranked.stream()
-                .limit(1)
-                .filter(c -> c.decides() && c.net().amount() > 0)
-                .filter(c -> Math.min(c.chancePresent().value(), 1 - c.chancePresent().value()) >= OFTEN_ENOUGH)
-                .findFirst()
-                .map(c -> assessment.verdict().afterCheck("Look before deciding: " + c.finding().name() + "?"))
-                .orElse(assessment.verdict());
+        return new PreparedListing(listing, value, diagnosis, DealEngine.prepare(deal), likelyPlan(diagnosis),
+                checks, assumptions(listing, diagnosis));
     }
 
     private Labour labour() {

@@ -1,6 +1,5 @@
 package worthsaving.ranking;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CancellationException;
@@ -8,8 +7,6 @@ import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
-import worthsaving.deal.Verdict;
-import worthsaving.deal.WayOut;
 import worthsaving.vehicle.Listing;
 
 /** Judges many listings and puts them in order. */
@@ -41,7 +38,10 @@ public final class LotRanking {
                     return line;
                 })
                 .toList();
-        return inOrder(lines, order);
+        return Ranked.of(
+                lines.stream().flatMap(line -> line.standing().stream()).toList(),
+                lines.stream().flatMap(line -> line.refused().stream()).toList(),
+                order);
     }
 
     /** Either a standing or a refusal; the appraisal's thousands of outcomes are let go at once. */
@@ -53,27 +53,5 @@ public final class LotRanking {
             }
             return new Line(Optional.empty(), Optional.of((Judged.Refused) judged));
         }
-    }
-
-    private static Ranked inOrder(List<Line> lines, Order order) {
-        List<Standing> standings = lines.stream()
-                .flatMap(line -> line.standing().stream())
-                .sorted(order.comparator())
-                .toList();
-        List<Ranked.Place> places = new ArrayList<>();
-        for (int i = 0; i < standings.size(); i++) {
-            places.add(new Ranked.Place(i + 1, standings.get(i), dominator(standings, standings.get(i))));
-        }
-        return new Ranked(places, lines.stream().flatMap(line -> line.refused().stream()).toList());
-    }
-
-    private static Optional<String> dominator(List<Standing> standings, Standing of) {
-        if (of.way() == WayOut.WALK_AWAY) {
-            return Optional.empty();
-        }
-        return standings.stream()
-                .filter(other -> other.verdict().kind() != Verdict.Kind.HARD_STOP && other.dominates(of))
-                .map(other -> other.listing().id())
-                .findFirst();
     }
 }

@@ -1,0 +1,83 @@
+package worthsaving.ranking;
+
+import java.util.List;
+import java.util.Optional;
+import worthsaving.deal.Assessment;
+import worthsaving.deal.BuyerRule;
+import worthsaving.deal.DealTerms;
+import worthsaving.deal.PreparedDeal;
+import worthsaving.deal.Verdict;
+import worthsaving.diagnosis.Diagnosis;
+import worthsaving.inspection.CheckValue;
+import worthsaving.inspection.NextChecks;
+import worthsaving.quantity.Money;
+import worthsaving.repair.RepairPlan;
+import worthsaving.valuation.ValueForecast;
+import worthsaving.vehicle.Listing;
+
+/**
+ * A listing whose failed items are inferred and whose repairs and sale values are drawn, to be judged at
+ * any price, rule and money lines. Gives what {@link Judge#judge} gives, without doing the costly part
+ * again. Safe to share between threads.
+ */
+public final class PreparedListing {
+
+    /** A result rarer than this does not hold up a decision; common practice, no source. */
+    private static final double OFTEN_ENOUGH = 0.1;
+
+    /** An ask below this share of the running value is more often a deposit or a slip; common practice, no source. */
+    private static final double HARDLY_A_PRICE = 0.05;
+
+    private final Listing listing;
+    private final ValueForecast value;
+    private final Diagnosis diagnosis;
+    private final PreparedDeal deal;
+    private final Optional<RepairPlan> likelyPlan;
+    private final NextChecks checks;
+    private final List<String> assumptions;
+
+    PreparedListing(
+            Listing listing,
+            ValueForecast value,
+            Diagnosis diagnosis,
+            PreparedDeal deal,
+            Optional<RepairPlan> likelyPlan,
+            NextChecks checks,
+            List<String> assumptions) {
+        this.listing = listing;
+        this.value = value;
+        this.diagnosis = diagnosis;
+        this.deal = deal;
+        this.likelyPlan = likelyPlan;
+        this.checks = checks;
+        this.assumptions = assumptions;
+    }
+
+    public Diagnosis diagnosis() {
+        return diagnosis;
+    }
+
+    /** @param ask asking price; without one the outcomes are shown at the most to pay */
+    public Appraisal appraise(DealTerms terms, BuyerRule rule, Optional<Money> ask) {
+        Assessment assessment = deal.assess(terms, rule, ask);
+        List<CheckValue> ranked = checks.rank(diagnosis, assessment);
+        return new Appraisal(listing, value, diagnosis, assessment, verdict(assessment, ranked), likelyPlan, ranked,
+                assumptions);
+    }
+
+    /** A check that may well turn the decision, and is worth its cost, comes before the decision. */
+    private Verdict verdict(Assessment assessment, List<CheckValue> ranked) {
+        Optional<Money> stated = listing.ask().get();
+        if (stated.isPresent() && stated.get().amount() < HARDLY_A_PRICE * value.mean().amount()) {
+            return assessment.verdict().afterCheck("Ask whether " + stated.get() + " is the price: it is under "
+                    + Math.round(100 * HARDLY_A_PRICE) + " % of what the car is worth running, as a deposit would be.");
+        }
+        return ranked.stream()
+                .limit(1)
+                .filter(c -> c.decides() && c.net().amount() > 0)
+                .filter(c -> Math.min(c.chancePresent().value(), 1 - c.chancePresent().value()) >= OFTEN_ENOUGH)
+                .findFirst()
+                .map(c -> assessment.verdict().afterCheck("Look before deciding: " + c.finding().name() + "?"))
+                .orElse(assessment.verdict());
+    }
+}
