@@ -1,0 +1,27 @@
+package worthsaving.desktop;
+
+import java.time.LocalDate;
+import java.util.Objects;
+import java.util.Set;
+import worthsaving.catalog.Catalogue;
+import worthsaving.ranking.JudgeSettings;
+import worthsaving.ranking.ValueSource;
+
+/**
+ * What every screen works with.
+ *
+ * @param values what a car is worth running
+ * @param makes makes that the price data know; empty to leave makes unchecked
+ * @param today the day of reading
+ */
+public record Ground(
+        Catalogue catalogue, ValueSource values, JudgeSettings settings, Set<String> makes, LocalDate today) {
+
+    public Ground {
+        Objects.requireNonNull(catalogue, "catalogue");
+        Objects.requireNonNull(values, "values");
+        Objects.requireNonNull(settings, "settings");
+        Objects.requireNonNull(today, "today");
+        makes = Set.copyOf(makes);
+    }
+}

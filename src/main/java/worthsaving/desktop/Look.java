@@ -1,0 +1,63 @@
+package worthsaving.desktop;
+
+import java.util.Map;
+import javafx.scene.Parent;
+import javafx.scene.Scene;
+
+/** Theme and text size, remembered. */
+public final class Look {
+
+    static final double USUAL = 13;
+    private static final double SMALLEST = 10;
+    private static final double LARGEST = 26;
+    private static final String THEME = "theme";
+    private static final String SIZE = "text_size";
+
+    private final Parent root;
+    private final Settings settings;
+    private Theme theme;
+    private double textSize;
+
+    Look(Parent root, Settings settings) {
+        this.root = root;
+        this.settings = settings;
+        this.theme = settings.get(THEME).filter("DARK"::equals).isPresent() ? Theme.DARK : Theme.LIGHT;
+        this.textSize = settings.get(SIZE).map(Look::number).orElse(USUAL);
+    }
+
+    public double textSize() {
+        return textSize;
+    }
+
+    public void otherTheme() {
+        theme = theme.other();
+        settings.put(THEME, theme.name());
+        apply();
+    }
+
+    /** @param steps above zero for larger text; zero for the usual size */
+    public void resize(int steps) {
+        textSize = steps == 0 ? USUAL : Math.max(SMALLEST, Math.min(LARGEST, textSize + steps));
+        settings.put(SIZE, Double.toString(textSize));
+        apply();
+    }
+
+    void apply() {
+        theme.apply(root, textSize);
+    }
+
+    /** Keys for sizes that the menus cannot show, such as those of the number pad. */
+    void addKeys(Scene scene) {
+        Map.of(Shortcuts.BIGGER, 1, Shortcuts.SMALLER, -1, Shortcuts.USUAL_SIZE, 0).forEach((shortcut, steps) ->
+                shortcut.otherKeys().forEach(keys -> scene.getAccelerators().put(keys, () -> resize(steps))));
+    }
+
+    private static double number(String text) {
+        try {
+            double size = Double.parseDouble(text);
+            return size >= SMALLEST && size <= LARGEST ? size : USUAL;
+        } catch (NumberFormatException e) {
+            return USUAL;
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package worthsaving.desktop;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.CatalogueReader;
+import worthsaving.catalog.CatalogueReading;
+import worthsaving.market.MarketSettings;
+import worthsaving.quantity.Seed;
+import worthsaving.ranking.JudgeSettings;
+import worthsaving.valuation.PriceModel;
+import worthsaving.valuation.Valuer;
+
+/** The folder that holds catalogue, market settings, price models and samples. */
+public final class ProjectFolder {
+
+    private static final String PROPERTY = "worthsaving.home";
+    private static final Path CATALOGUE = Path.of("shared", "catalogue");
+    private static final Path MARKET = Path.of("shared", "market");
+    private static final Path MODEL = Path.of("models", "us.json");
+
+    private final Path home;
+
+    private ProjectFolder(Path home) {
+        this.home = home;
+    }
+
+    /**
+     * Where property worthsaving.home points, else above the program file, else above the working folder.
+     *
+     * @throws CannotStart saying where it was looked for
+     */
+    public static ProjectFolder find() {
+        List<Path> starts = new ArrayList<>();
+        String set = System.getProperty(PROPERTY);
+        if (set != null) {
+            starts.add(Path.of(set).toAbsolutePath());
+        } else {
+            starts.add(Path.of(URI.create(
+                    ProjectFolder.class.getProtectionDomain().getCodeSource().getLocation().toString())));
+            starts.add(Path.of("").toAbsolutePath());
+        }
+        for (Path start : starts) {
+            for (Path folder = start; folder != null; folder = folder.getParent()) {
+                if (Files.isDirectory(folder.resolve(CATALOGUE))) {
+                    return new ProjectFolder(folder);
+                }
+            }
+        }
+        throw new CannotStart(Texts.of("start.no_folder", CATALOGUE, starts));
+    }
+
+    /** The invented lot that a first-time user sees. */
+    public Path sampleLot() {
+        return home.resolve(Path.of("shared", "samples", "lot.csv"));
+    }
+
+    /** Reads catalogue and price model; takes a second or so. */
+    public Ground read(LocalDate today) {
+        Catalogue catalogue = catalogue();
+        Valuer valuer = valuer();
+        return new Ground(catalogue, valuer::forecast, JudgeSettings.usual(catalogue, Seed.DEFAULT),
+                valuer.model().makes(), today);
+    }
+
+    private Catalogue catalogue() {
+        CatalogueReading reading = CatalogueReader.read(name -> reader(CATALOGUE.resolve(name)));
+        if (reading instanceof CatalogueReading.Valid valid) {
+            return valid.catalogue();
+        }
+        throw new CannotStart(Texts.of("start.catalogue", reading.faults().size(), reading.faults().get(0)));
+    }
+
+    private Valuer valuer() {
+        try (Reader model = reader(MODEL);
+                Reader factors = reader(MARKET.resolve("market_settings.csv"));
+                Reader index = reader(MARKET.resolve("price_index.csv"))) {
+            PriceModel prices = PriceModel.read(model, MODEL.toString());
+            return new Valuer(prices, MarketSettings.read(factors, index, prices.market()));
+        } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
+            throw new CannotStart(Texts.of("start.model", MODEL, e.getMessage()));
+        }
+    }
+
+    private Reader reader(Path relative) {
+        try {
+            return Files.newBufferedReader(home.resolve(relative), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The installation is faulty; the message says what is wrong and what mends it. */
+    public static final class CannotStart extends RuntimeException {
+
+        CannotStart(String message) {
+            super(message);
+        }
+    }
+}
