@@ -1,0 +1,143 @@
+package worthsaving.desktop.lot;
+
+import java.util.function.Supplier;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.TableCell;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.VBox;
+import worthsaving.desktop.Figures;
+import worthsaving.desktop.Texts;
+import worthsaving.desktop.VerdictBadge;
+
+/** How each kind of column draws its cells. */
+final class LotCells {
+
+    private LotCells() {}
+
+    static TableCell<LotRow, LotRow> of(LotColumn column, Supplier<StripScale> scale) {
+        return switch (column) {
+            case VERDICT -> new VerdictCell();
+            case CAR -> new CarCell();
+            case OUTCOME -> new StripCell(scale);
+            case CHECK, LIKELY -> new WrappedCell(column);
+            default -> new TextCell(column);
+        };
+    }
+
+    private abstract static class Cell extends TableCell<LotRow, LotRow> {
+
+        @Override
+        protected void updateItem(LotRow row, boolean empty) {
+            super.updateItem(row, empty);
+            if (empty || row == null) {
+                setText(null);
+                setGraphic(null);
+                setTooltip(null);
+            } else {
+                show(row);
+            }
+        }
+
+        abstract void show(LotRow row);
+    }
+
+    private static final class TextCell extends Cell {
+        private final LotColumn column;
+
+        TextCell(LotColumn column) {
+            this.column = column;
+            if (column.isNumber()) {
+                getStyleClass().add("number");
+            }
+        }
+
+        @Override
+        void show(LotRow row) {
+            setText(column.text(row));
+        }
+    }
+
+    /** Two lines; what is longer stands in the tooltip. */
+    private static final class WrappedCell extends Cell {
+        private final LotColumn column;
+        private final Label text = new Label();
+
+        WrappedCell(LotColumn column) {
+            this.column = column;
+            text.setWrapText(true);
+            text.setMinHeight(0);
+            text.maxHeightProperty().bind(heightProperty());
+            text.prefHeightProperty().bind(heightProperty());
+            getStyleClass().add("two-lines");
+        }
+
+        @Override
+        protected double computePrefHeight(double width) {
+            return 0;
+        }
+
+        @Override
+        void show(LotRow row) {
+            text.setText(column.text(row));
+            setGraphic(text);
+            setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+            setTooltip(new Tooltip(text.getText()));
+        }
+    }
+
+    private static final class VerdictCell extends Cell {
+        private final VerdictBadge badge = new VerdictBadge();
+
+        @Override
+        void show(LotRow row) {
+            badge.show(row.standing().verdict().kind());
+            setGraphic(badge);
+            setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+            setTooltip(new Tooltip(row.standing().verdict().headline()));
+        }
+    }
+
+    private static final class CarCell extends Cell {
+        private final Label name = new Label();
+        private final Label under = new Label();
+        private final VBox box = new VBox(name, under);
+
+        CarCell() {
+            name.getStyleClass().add("subheading");
+            under.getStyleClass().add("soft");
+        }
+
+        @Override
+        void show(LotRow row) {
+            name.setText(LotColumn.CAR.text(row));
+            under.setText(row.listing().id() + (row.edited() ? Texts.of("lot.edited") : "")
+                    + row.listing().vehicle().odometer().get()
+                            .map(d -> Texts.of("lot.miles", Figures.number(d.miles(), 0)))
+                            .orElse(Texts.of("lot.miles_unknown")));
+            setGraphic(box);
+            setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+            setTooltip(row.listing().story().isBlank() ? null : new Tooltip(row.listing().story()));
+        }
+    }
+
+    private static final class StripCell extends Cell {
+        private final OutcomeStrip strip = new OutcomeStrip();
+        private final Supplier<StripScale> scale;
+
+        StripCell(Supplier<StripScale> scale) {
+            this.scale = scale;
+            strip.prefHeightProperty().bind(heightProperty().multiply(0.55));
+        }
+
+        @Override
+        void show(LotRow row) {
+            strip.show(row.standing().strip(), scale.get());
+            strip.setPrefWidth(getWidth());
+            setGraphic(strip);
+            setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+            setTooltip(new Tooltip(LotColumn.OUTCOME.text(row)));
+            setAccessibleText(LotColumn.OUTCOME.text(row));
+        }
+    }
+}

@@ -1,0 +1,94 @@
+package worthsaving.desktop.lot;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+import worthsaving.deal.WayOut;
+import worthsaving.desktop.CarNames;
+import worthsaving.desktop.Figures;
+import worthsaving.desktop.Texts;
+import worthsaving.quantity.Money;
+
+/** What the lot shows of each listing: its text, and what it is sorted by. */
+public enum LotColumn {
+    RANK(3, r -> Integer.toString(r.rank()), LotRow::rank),
+    VERDICT(9.2, r -> Texts.of("verdict", r.standing().verdict().kind()),
+            r -> r.standing().verdict().kind().ordinal()),
+    CAR(17, r -> CarNames.title(r.listing().vehicle()), Comparator.comparing(
+            (LotRow r) -> CarNames.title(r.listing().vehicle()).toLowerCase(Locale.ROOT))),
+    ASK(5.5, r -> money(r.ask()), r -> amount(r.ask())),
+    MOST(6, r -> money(r.standing().mostToPay().wholeLimit()), r -> amount(r.standing().mostToPay().limit())),
+    PROFIT(6.2, r -> ifBought(r, Figures.amount(r.standing().expectedProfit().amount())),
+            r -> r.standing().expectedProfit().amount()),
+    LOSS(5.5, r -> ifBought(r, Figures.percent(r.standing().chanceOfLoss())), r -> r.standing().chanceOfLoss()),
+    OUTCOME(10, LotColumn::strip, r -> r.standing().worstTwentieth().amount()),
+    HOURS(4.8, r -> ifBought(r, Figures.hours(r.standing().ownHours().value())), r -> r.standing().ownHours().value()),
+    DAYS(4.5, r -> ifBought(r, Figures.days(r.standing().days())), r -> r.standing().days()),
+    CHECK(12.4, r -> r.nextCheck().orElse(Texts.of("lot.no_check")),
+            r -> -r.standing().nextCheck().map(c -> c.net().amount()).orElse(0.0)),
+    LIKELY(11.5, r -> String.join(", ", r.likely()), Comparator.comparing((LotRow r) -> String.join(", ", r.likely())));
+
+    private static final double WIDEST_NUMBER = 7;
+
+    private final double width;
+    private final Function<LotRow, String> text;
+    private final Comparator<LotRow> order;
+
+    LotColumn(double width, Function<LotRow, String> text, Comparator<LotRow> order) {
+        this.width = width;
+        this.text = text;
+        this.order = order;
+    }
+
+    LotColumn(double width, Function<LotRow, String> text, ToDoubleFunction<LotRow> key) {
+        this(width, text, Comparator.comparingDouble(key));
+    }
+
+    /** Usual width in em. */
+    double width() {
+        return width;
+    }
+
+    /** Whether it is set flush right. */
+    boolean isNumber() {
+        return width < WIDEST_NUMBER;
+    }
+
+    public String title() {
+        return Texts.of("lot.column", this);
+    }
+
+    String explanation() {
+        return Texts.of("lot.explain", this);
+    }
+
+    public String text(LotRow row) {
+        return text.apply(row);
+    }
+
+    public Comparator<LotRow> order() {
+        return order;
+    }
+
+    /** A car that is not bought has no profit, hours or days to show. */
+    private static String ifBought(LotRow row, String figure) {
+        return row.standing().way() == WayOut.WALK_AWAY ? Texts.of("none") : figure;
+    }
+
+    private static String money(Optional<Money> money) {
+        return money.map(m -> Figures.amount(m.amount())).orElse(Texts.of("none"));
+    }
+
+    /** What has no figure sorts before every figure. */
+    private static double amount(Optional<Money> money) {
+        return money.map(Money::amount).orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private static String strip(LotRow row) {
+        List<Double> strip = row.standing().strip();
+        return Texts.of("lot.strip", Figures.amount(strip.get(0)), Figures.amount(strip.get(strip.size() - 1)));
+    }
+}

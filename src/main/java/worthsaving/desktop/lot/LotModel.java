@@ -1,0 +1,184 @@
+package worthsaving.desktop.lot;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
+import javafx.beans.property.ReadOnlyIntegerProperty;
+import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.collections.FXCollections;
+import javafx.collections.ObservableList;
+import worthsaving.desktop.Ground;
+import worthsaving.desktop.LatestWins;
+import worthsaving.desktop.ScreenThread;
+import worthsaving.desktop.Texts;
+import worthsaving.desktop.lot.LotWork.Content;
+import worthsaving.desktop.lot.LotWork.Request;
+import worthsaving.ranking.Order;
+import worthsaving.vehicle.Listing;
+
+/** The lot as the screen shows it; holds no control. To be used on the screen thread only. */
+public final class LotModel {
+
+    private final LotWork work;
+    private final LatestWins<Request, Content> reckoner;
+    private final ScreenThread screen;
+    private final ObservableList<LotRow> rows = FXCollections.observableArrayList();
+    private final ObservableList<Problem> problems = FXCollections.observableArrayList();
+    private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyIntegerWrapper done = new ReadOnlyIntegerWrapper();
+    private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
+    /** Changes not yet judged, by listing id; none is lost when a newer request overtakes it. */
+    private final Map<String, Listing> held = new LinkedHashMap<>();
+    private Content content = Content.EMPTY;
+    private Order order = Order.EXPECTED_PROFIT;
+    private boolean opening;
+
+    public LotModel(Ground ground, Executor background, ScreenThread screen) {
+        this.work = new LotWork(ground);
+        this.screen = screen;
+        this.reckoner = new LatestWins<>(work::of, (running, newer) -> false, new Arrival(), background, screen);
+    }
+
+    /** Reads a table and judges its listings; the lot shown stays until that is done. */
+    public void open(Path table) {
+        opening = true;
+        submit(new Request.Open(table));
+    }
+
+    /** Judges a listing that was changed, or adds it. */
+    public void change(Listing listing) {
+        held.put(listing.id(), listing);
+        if (!opening) {
+            submitHeld();
+        }
+    }
+
+    public void order(Order other) {
+        order = other;
+        if (!opening) {
+            submit(new Request.Sort(content, other));
+        }
+    }
+
+    /** Stops judging; what was shown before stays. */
+    public void cancel() {
+        reckoner.cancel();
+        opening = false;
+        busy.set(false);
+    }
+
+    /** In order, best first. */
+    public ObservableList<LotRow> rows() {
+        return rows;
+    }
+
+    public ObservableList<Problem> problems() {
+        return problems;
+    }
+
+    public Optional<LotRow> row(String id) {
+        return rows.stream().filter(r -> r.listing().id().equals(id)).findFirst();
+    }
+
+    public Optional<Listing> listing(String id) {
+        return LotWork.find(content, id);
+    }
+
+    public Order order() {
+        return order;
+    }
+
+    public ReadOnlyBooleanProperty busyProperty() {
+        return busy.getReadOnlyProperty();
+    }
+
+    /** How many listings of the lot being judged are done. */
+    public ReadOnlyIntegerProperty doneProperty() {
+        return done.getReadOnlyProperty();
+    }
+
+    /** Name of the table. */
+    public ReadOnlyStringProperty titleProperty() {
+        return title.getReadOnlyProperty();
+    }
+
+    /** What went wrong last, in words; blank when nothing did. */
+    public ReadOnlyStringProperty troubleProperty() {
+        return trouble.getReadOnlyProperty();
+    }
+
+    public boolean hasRefusedRows() {
+        return !content.refusedRows().isEmpty();
+    }
+
+    /** Writes the rows left out as they stood in the table, under its header, for mending and reading again. */
+    public void saveRefusedRows(Path file) throws IOException {
+        StringBuilder text = new StringBuilder(content.header()).append('\n');
+        content.refusedRows().forEach(row -> text.append(row).append('\n'));
+        Files.writeString(file, text, StandardCharsets.UTF_8);
+    }
+
+    private void submitHeld() {
+        submit(new Request.Change(content, List.copyOf(held.values()), order));
+    }
+
+    private void submit(Request request) {
+        screen.require();
+        busy.set(true);
+        done.set(0);
+        trouble.set("");
+        reckoner.submit(request);
+    }
+
+    private final class Arrival implements LatestWins.Listener<Request, Content> {
+
+        @Override
+        public void done(Request request, Content output, boolean latest) {
+            content = output;
+            rows.setAll(work.rows(output));
+            problems.setAll(output.problems());
+            title.set(output.title());
+            busy.set(!latest);
+            if (request instanceof Request.Open) {
+                opening = false;
+                if (order != output.order()) {
+                    order(order);
+                }
+            } else if (request instanceof Request.Change change) {
+                held.values().removeAll(change.changed());
+            }
+            if (!held.isEmpty() && !opening) {
+                submitHeld();
+            }
+        }
+
+        @Override
+        public void failed(Request request, RuntimeException why) {
+            busy.set(false);
+            opening = false;
+            held.clear();
+            if (why instanceof LotWork.UnreadableTable unreadable) {
+                problems.setAll(unreadable.problems());
+                trouble.set(Texts.of("lot.unreadable", why.getMessage()));
+            } else {
+                trouble.set(Texts.of("failed", why.getMessage()));
+            }
+        }
+
+        @Override
+        public void progress(Request request, int count) {
+            done.set(count);
+        }
+    }
+}

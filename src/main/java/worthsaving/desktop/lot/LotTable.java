@@ -1,0 +1,161 @@
+package worthsaving.desktop.lot;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javafx.application.Platform;
+import javafx.beans.property.SimpleObjectProperty;
+import javafx.collections.ListChangeListener;
+import javafx.collections.transformation.FilteredList;
+import javafx.collections.transformation.SortedList;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.SelectionMode;
+import javafx.scene.control.TableColumn;
+import javafx.scene.control.TableColumn.SortType;
+import javafx.scene.control.TableRow;
+import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.ClipboardContent;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import worthsaving.desktop.Settings;
+import worthsaving.desktop.Texts;
+
+/** The table of listings. Columns can be moved, widened, hidden and sorted by, and stay so. */
+final class LotTable extends TableView<LotRow> {
+
+    private static final String LAYOUT = "lot.columns";
+
+    private final FilteredList<LotRow> shown;
+    private final Settings settings;
+    private final double em;
+    private StripScale scale = new StripScale(-1, 1);
+    private boolean restoring;
+
+    /** @param em width of the letter m in pixels, by which columns are measured */
+    LotTable(LotModel model, Settings settings, double em, Consumer<LotRow> onOpen) {
+        this.settings = settings;
+        this.em = em;
+        setId("lot-table");
+        setAccessibleText(Texts.of("lot.table"));
+        setTableMenuButtonVisible(true);
+        getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
+        setPlaceholder(new Label(Texts.of("lot.nothing")));
+        shown = new FilteredList<>(model.rows());
+        SortedList<LotRow> sorted = new SortedList<>(shown);
+        sorted.comparatorProperty().bind(comparatorProperty());
+        setItems(sorted);
+        restore(ColumnLayout.parse(settings.get(LAYOUT).orElse("")));
+        getColumns().addListener((ListChangeListener<Object>) c -> {
+            remember();
+            Platform.runLater(this::explainHeaders);
+        });
+        getSortOrder().addListener((ListChangeListener<Object>) c -> remember());
+        skinProperty().addListener(o -> Platform.runLater(this::explainHeaders));
+        model.rows().addListener((ListChangeListener<LotRow>) c -> {
+            scale = StripScale.of(model.rows());
+            refresh();
+        });
+        scale = StripScale.of(model.rows());
+        setRowFactory(table -> {
+            TableRow<LotRow> row = new TableRow<>();
+            row.setOnMouseClicked(e -> {
+                if (e.getClickCount() == 2 && e.getButton() == MouseButton.PRIMARY && !row.isEmpty()) {
+                    onOpen.accept(row.getItem());
+                }
+            });
+            return row;
+        });
+        setOnKeyPressed(e -> {
+            LotRow selected = getSelectionModel().getSelectedItem();
+            if (e.getCode() == KeyCode.ENTER && selected != null) {
+                onOpen.accept(selected);
+                e.consume();
+            }
+        });
+    }
+
+    void filter(LotFilter filter) {
+        shown.setPredicate(filter);
+    }
+
+    /** Selected rows, or all that are shown when none is selected. */
+    void copy() {
+        List<LotRow> rows = getSelectionModel().getSelectedItems();
+        ClipboardContent text = new ClipboardContent();
+        text.putString(RowsAsText.of(rows.isEmpty() ? getItems() : rows, visible()));
+        Clipboard.getSystemClipboard().setContent(text);
+    }
+
+    void usualColumns() {
+        restore(ColumnLayout.usual());
+        remember();
+    }
+
+    /** Back to the order that the lot itself has. */
+    void unsort() {
+        getSortOrder().clear();
+    }
+
+    private List<LotColumn> visible() {
+        return getVisibleLeafColumns().stream().map(c -> (LotColumn) c.getUserData()).toList();
+    }
+
+    private void restore(ColumnLayout layout) {
+        restoring = true;
+        getColumns().clear();
+        for (ColumnLayout.Shown shownColumn : layout.columns()) {
+            TableColumn<LotRow, LotRow> column = column(shownColumn.column());
+            column.setPrefWidth(shownColumn.width() > 0 ? shownColumn.width() : shownColumn.column().width() * em);
+            column.setVisible(shownColumn.visible());
+            getColumns().add(column);
+            column.widthProperty().addListener(o -> remember());
+            column.visibleProperty().addListener(o -> remember());
+            column.sortTypeProperty().addListener(o -> remember());
+        }
+        layout.sorting().ifPresent(sorting -> getColumns().stream()
+                .filter(c -> c.getUserData() == sorting.column())
+                .forEach(c -> {
+                    c.setSortType(sorting.ascending() ? SortType.ASCENDING : SortType.DESCENDING);
+                    getSortOrder().setAll(List.of(c));
+                }));
+        restoring = false;
+    }
+
+    /** Headers exist only once the skin does, and anew whenever columns are moved. */
+    private void explainHeaders() {
+        for (TableColumn<LotRow, ?> column : getColumns()) {
+            Node header = lookup("#" + column.getId());
+            if (header != null) {
+                Tooltip.install(header, new Tooltip(((LotColumn) column.getUserData()).explanation()));
+            }
+        }
+    }
+
+    private TableColumn<LotRow, LotRow> column(LotColumn kind) {
+        TableColumn<LotRow, LotRow> column = new TableColumn<>();
+        column.setText(kind.title());
+        column.setUserData(kind);
+        column.setId("lot-" + kind.name());
+        column.setMinWidth(2.5 * em);
+        column.setComparator(kind.order());
+        column.setCellValueFactory(cell -> new SimpleObjectProperty<>(cell.getValue()));
+        column.setCellFactory(c -> LotCells.of(kind, () -> scale));
+        return column;
+    }
+
+    private void remember() {
+        if (restoring) {
+            return;
+        }
+        List<ColumnLayout.Shown> columns = getColumns().stream()
+                .map(c -> new ColumnLayout.Shown((LotColumn) c.getUserData(), c.getWidth(), c.isVisible()))
+                .toList();
+        Optional<ColumnLayout.Sorting> sorting = getSortOrder().stream().findFirst()
+                .map(c -> new ColumnLayout.Sorting(
+                        (LotColumn) c.getUserData(), c.getSortType() == SortType.ASCENDING));
+        settings.put(LAYOUT, new ColumnLayout(columns, sorting).toText());
+    }
+}

@@ -1,0 +1,162 @@
+package worthsaving.desktop.lot;
+
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javafx.beans.binding.Bindings;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressIndicator;
+import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import javafx.util.StringConverter;
+import worthsaving.deal.Verdict;
+import worthsaving.desktop.Settings;
+import worthsaving.desktop.Texts;
+import worthsaving.ranking.Order;
+
+/** The screen of all listings. */
+public final class LotView extends VBox {
+
+    private final LotModel model;
+    private final LotTable table;
+    private final TextField words = new TextField();
+    private LotFilter filter = LotFilter.ALL;
+
+    /** @param sampleTitle name of the invented lot, which is marked as such */
+    public LotView(
+            LotModel model, Settings settings, double em, String sampleTitle, Consumer<LotRow> onOpen, Runnable onChoose) {
+        this.model = model;
+        this.table = new LotTable(model, settings, em, onOpen);
+        getStyleClass().add("screen");
+        setId("lot");
+        VBox.setVgrow(table, Priority.ALWAYS);
+        table.setMinHeight(8 * em);
+        getChildren().addAll(title(sampleTitle, onChoose), filters(), trouble(), table, new ProblemPanel(model));
+    }
+
+    public void copy() {
+        table.copy();
+    }
+
+    public void usualColumns() {
+        table.usualColumns();
+    }
+
+    /** Puts the cursor into the filter. */
+    public void find() {
+        words.requestFocus();
+        words.selectAll();
+    }
+
+    private HBox title(String sampleTitle, Runnable onChoose) {
+        Label heading = new Label();
+        heading.getStyleClass().add("heading");
+        heading.textProperty().bind(Bindings.createStringBinding(
+                () -> model.rows().isEmpty()
+                        ? Texts.of("lot.heading")
+                        : Texts.of("lot.heading.of", model.rows().size(), model.titleProperty().get()),
+                model.rows(), model.titleProperty()));
+        Label sample = new Label(Texts.of("lot.sample"));
+        sample.getStyleClass().add("notice");
+        sample.setWrapText(true);
+        sample.visibleProperty().bind(model.titleProperty().isEqualTo(sampleTitle));
+        sample.managedProperty().bind(sample.visibleProperty());
+        HBox.setHgrow(sample, Priority.SOMETIMES);
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        Button open = new Button(Texts.of("lot.open"));
+        open.setId("lot-open");
+        open.setMinWidth(Region.USE_PREF_SIZE);
+        open.setOnAction(e -> onChoose.run());
+        heading.setMinWidth(Region.USE_PREF_SIZE);
+        HBox row = new HBox(12, heading, sample, space, open);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private FlowPane filters() {
+        words.setId("lot-words");
+        words.setPromptText(Texts.of("lot.words"));
+        words.setAccessibleText(Texts.of("lot.words"));
+        words.setPrefColumnCount(24);
+        words.textProperty().addListener((o, was, is) -> filter(filter.withWords(is)));
+        ComboBox<Optional<Verdict.Kind>> verdicts = new ComboBox<>();
+        verdicts.setId("lot-verdicts");
+        verdicts.getItems().add(Optional.empty());
+        EnumSet.allOf(Verdict.Kind.class).forEach(k -> verdicts.getItems().add(Optional.of(k)));
+        verdicts.setConverter(shown(v -> v.map(k -> Texts.of("verdict", k)).orElse(Texts.of("lot.all_verdicts"))));
+        verdicts.setValue(Optional.empty());
+        verdicts.setAccessibleText(Texts.of("lot.verdicts"));
+        verdicts.valueProperty().addListener((o, was, is) -> filter(filter.withVerdict(is)));
+        ComboBox<Order> orders = new ComboBox<>();
+        orders.setId("lot-order");
+        orders.getItems().addAll(Order.values());
+        orders.setConverter(shown(order -> Texts.of("lot.order", order)));
+        orders.setValue(model.order());
+        orders.setTooltip(new Tooltip(Texts.of("lot.order.why")));
+        orders.valueProperty().addListener((o, was, is) -> {
+            table.unsort();
+            model.order(is);
+        });
+        Label by = new Label(Texts.of("lot.order"));
+        by.setLabelFor(orders);
+        FlowPane row = new FlowPane(10, 6, words, verdicts, by, orders, progress());
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private HBox progress() {
+        ProgressIndicator turning = new ProgressIndicator();
+        turning.setPrefSize(18, 18);
+        Label text = new Label();
+        text.textProperty().bind(Bindings.createStringBinding(
+                () -> Texts.of("lot.judging", model.doneProperty().get()), model.doneProperty()));
+        Button stop = new Button(Texts.of("lot.stop"));
+        stop.getStyleClass().add("plain");
+        stop.setOnAction(e -> model.cancel());
+        HBox box = new HBox(8, turning, text, stop);
+        box.setAlignment(Pos.CENTER_LEFT);
+        box.visibleProperty().bind(model.busyProperty());
+        box.managedProperty().bind(box.visibleProperty());
+        return box;
+    }
+
+    private Label trouble() {
+        Label trouble = new Label();
+        trouble.setId("lot-trouble");
+        trouble.getStyleClass().addAll("notice", "failed");
+        trouble.setWrapText(true);
+        trouble.textProperty().bind(model.troubleProperty());
+        trouble.visibleProperty().bind(model.troubleProperty().isNotEmpty());
+        trouble.managedProperty().bind(trouble.visibleProperty());
+        return trouble;
+    }
+
+    private void filter(LotFilter other) {
+        filter = other;
+        table.filter(other);
+    }
+
+    private static <T> StringConverter<T> shown(Function<T, String> text) {
+        return new StringConverter<>() {
+            @Override
+            public String toString(T value) {
+                return value == null ? "" : text.apply(value);
+            }
+
+            @Override
+            public T fromString(String unused) {
+                throw new UnsupportedOperationException("the list cannot be typed into");
+            }
+        };
+    }
+}

@@ -1,0 +1,2 @@
+/** The screen of all listings: judged, ordered, filtered, copied. */
+package worthsaving.desktop.lot;

@@ -1,0 +1,144 @@
+package worthsaving.desktop.lot;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import worthsaving.desktop.Ground;
+import worthsaving.desktop.HandTurned;
+import worthsaving.desktop.InventedValues;
+import worthsaving.quantity.Money;
+import worthsaving.ranking.Judge;
+import worthsaving.ranking.Judged;
+import worthsaving.ranking.Order;
+import worthsaving.ranking.Standing;
+import worthsaving.vehicle.Fact;
+import worthsaving.vehicle.Listing;
+
+class LotModelTest {
+
+    private static final Ground GROUND = InventedValues.ground();
+    private static final String HEADER = "id,year,make,model,odometer,price,title,present\n";
+    private static final String TWO = HEADER + "A,2012,ford,focus,98000,1200,clean,CRANKS_NO_START\n"
+            + "B,2014,honda,civic,88000,2600,clean,NO_CRANK\n";
+
+    @TempDir
+    Path folder;
+
+    private final HandTurned threads = new HandTurned();
+    private LotModel model;
+
+    @BeforeEach
+    void start() {
+        model = new LotModel(GROUND, threads.background(), threads.screen());
+    }
+
+    private Path table(String name, String text) throws IOException {
+        return Files.writeString(folder.resolve(name), text);
+    }
+
+    private static Listing withAsk(Listing l, double ask) {
+        return new Listing(l.id(), l.vehicle(), Fact.known(Money.usd(ask)), l.seen(), l.towMiles(), l.exposure(),
+                l.observations(), l.story(), l.origin());
+    }
+
+    @Test
+    void figures_are_those_of_the_core() throws IOException {
+        model.open(table("two.csv", TWO));
+        assertThat(model.busyProperty().get()).isTrue();
+        threads.turnAll();
+        assertThat(model.busyProperty().get()).isFalse();
+        assertThat(model.titleProperty().get()).isEqualTo("two.csv");
+        assertThat(model.rows()).hasSize(2).extracting(LotRow::rank).containsExactly(1, 2);
+        Judge judge = new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings());
+        for (LotRow row : model.rows()) {
+            Standing fresh = Standing.of(((Judged.Done) judge.judge(row.listing())).appraisal());
+            assertThat(row.standing()).isEqualTo(fresh);
+        }
+    }
+
+    @Test
+    void bad_rows_are_listed_and_handed_back_as_they_came() throws IOException {
+        String bad = "C,2050,ford,focus,98000,1200,clean,\n";
+        model.open(table("bad.csv", TWO + bad));
+        threads.turnAll();
+        assertThat(model.rows()).hasSize(2);
+        assertThat(model.problems()).isNotEmpty().allSatisfy(p -> assertThat(p.where()).contains("bad.csv, row 4"));
+        assertThat(model.hasRefusedRows()).isTrue();
+        Path out = folder.resolve("refused.csv");
+        model.saveRefusedRows(out);
+        assertThat(out).hasContent(HEADER + bad);
+    }
+
+    @Test
+    void a_table_that_cannot_be_read_leaves_the_lot_as_it_was() throws IOException {
+        model.open(table("two.csv", TWO));
+        threads.turnAll();
+        model.open(folder.resolve("absent.csv"));
+        threads.turnAll();
+        assertThat(model.rows()).hasSize(2);
+        assertThat(model.troubleProperty().get()).contains("cannot be opened");
+        model.open(table("wrong.csv", "colour,smell\nred,oil\n"));
+        threads.turnAll();
+        assertThat(model.rows()).hasSize(2);
+        assertThat(model.problems()).isNotEmpty();
+    }
+
+    @Test
+    void changes_made_quickly_one_after_another_are_all_judged() throws IOException {
+        model.open(table("two.csv", TWO));
+        threads.turnAll();
+        Listing a = model.listing("A").orElseThrow();
+        Listing b = model.listing("B").orElseThrow();
+        model.change(withAsk(a, 300));
+        model.change(withAsk(b, 400));
+        threads.turnAll();
+        assertThat(model.rows()).hasSize(2).allMatch(LotRow::edited);
+        assertThat(model.listing("A").flatMap(l -> l.ask().get())).contains(Money.usd(300));
+        assertThat(model.listing("B").flatMap(l -> l.ask().get())).contains(Money.usd(400));
+        assertThat(model.busyProperty().get()).isFalse();
+    }
+
+    @Test
+    void a_change_made_while_a_table_is_read_is_not_lost() throws IOException {
+        model.open(table("two.csv", TWO));
+        threads.turnAll();
+        Listing a = model.listing("A").orElseThrow();
+        model.open(table("again.csv", TWO));
+        model.change(withAsk(a, 333));
+        threads.turnAll();
+        assertThat(model.titleProperty().get()).isEqualTo("again.csv");
+        assertThat(model.listing("A").flatMap(l -> l.ask().get())).contains(Money.usd(333));
+    }
+
+    @Test
+    void stopping_keeps_what_was_shown() throws IOException {
+        model.open(table("two.csv", TWO));
+        threads.turnAll();
+        model.open(table("other.csv", HEADER + "C,2012,ford,focus,98000,1200,clean,\n"));
+        model.cancel();
+        threads.turnAll();
+        assertThat(model.rows()).extracting(r -> r.listing().id()).containsExactlyInAnyOrder("A", "B");
+        assertThat(model.busyProperty().get()).isFalse();
+    }
+
+    @Test
+    void another_order_needs_no_new_judging() throws IOException {
+        model.open(table("two.csv", TWO));
+        threads.turnAll();
+        List<Standing> before = model.rows().stream().map(LotRow::standing).toList();
+        model.order(Order.CHANCE_OF_LOSS);
+        threads.turnAll();
+        assertThat(model.rows()).extracting(LotRow::standing).containsExactlyInAnyOrderElementsOf(before);
+        List<Standing> sorted = before.stream().sorted(Order.CHANCE_OF_LOSS.comparator()).toList();
+        assertThat(model.rows()).extracting(LotRow::standing).containsExactlyElementsOf(sorted);
+        assertThat(model.row("A").map(LotRow::standing)).isEqualTo(
+                Optional.of(before.stream().filter(s -> s.listing().id().equals("A")).findFirst().orElseThrow()));
+    }
+}
