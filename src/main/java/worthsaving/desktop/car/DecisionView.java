@@ -1,0 +1,55 @@
+package worthsaving.desktop.car;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import worthsaving.desktop.Figures;
+import worthsaving.desktop.Texts;
+import worthsaving.desktop.Words;
+import worthsaving.ranking.Appraisal;
+
+/** What may come of it, why, what would change it, and what to look at next. */
+final class DecisionView extends VBox {
+
+    private static final int CHECKS = 6;
+
+    private final OutcomeChart chart = new OutcomeChart();
+    private final Label title = Words.wrapped("", "subheading");
+    private final VBox reasons = new VBox(3);
+    private final NextCheckTable checks;
+
+    DecisionView(Consumer<String> onSeek) {
+        super(10);
+        getStyleClass().add("tab-page");
+        checks = new NextCheckTable(CHECKS, onSeek);
+        chart.setPrefHeight(215);
+        VBox.setVgrow(chart, Priority.SOMETIMES);
+        getChildren().addAll(Words.explained(title, Texts.of("chart.explain")), chart, reasons,
+                Words.explained(Words.plain(Texts.of("checks.title"), "subheading"), Texts.of("checks.why")), checks);
+    }
+
+    void show(CarPicture.Seen seen) {
+        Appraisal appraisal = seen.appraisal();
+        title.setText(Texts.of("chart.title", seen.shown().label(), Figures.money(appraisal.assessment().price())));
+        chart.show(seen.outcomes(), appraisal.assessment().price().currency().getCurrencyCode());
+        reasons.getChildren().clear();
+        lines("decision.reasons", appraisal.verdict().reasons());
+        lines("decision.changes", appraisal.verdict().wouldChange());
+        checks.show(appraisal.checks());
+    }
+
+    private void lines(String key, List<String> sentences) {
+        if (sentences.isEmpty()) {
+            return;
+        }
+        reasons.getChildren().add(Words.plain(Texts.of(key), "subheading"));
+        for (String sentence : sentences) {
+            Label text = Words.wrapped(sentence);
+            HBox.setHgrow(text, Priority.ALWAYS);
+            reasons.getChildren().add(new HBox(6, Words.whole("\u2022"), text));
+        }
+    }
+}

@@ -1,0 +1,83 @@
+package worthsaving.desktop.car;
+
+import java.util.Comparator;
+import java.util.List;
+import javafx.geometry.HPos;
+import javafx.scene.control.Label;
+import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import worthsaving.desktop.Figures;
+import worthsaving.desktop.Texts;
+import worthsaving.desktop.Words;
+import worthsaving.valuation.ValueForecast;
+
+/** What it fetches once repaired, how that came about, and how far to trust it. */
+final class ValueView extends VBox {
+
+    private static final int MOST = 10;
+
+    ValueView() {
+        super(10);
+        getStyleClass().add("tab-page");
+        setId("value");
+    }
+
+    void show(CarPicture.Seen seen) {
+        ValueForecast value = seen.appraisal().value();
+        Label figure = Words.whole(Figures.money(value.mean()), "big-figure");
+        figure.setId("value-mean");
+        getChildren().setAll(
+                Words.plain(Texts.of("value.title"), "subheading"),
+                figure,
+                Words.wrapped(Texts.of("value.interval", Figures.money(value.quantile(0.1)),
+                        Figures.money(value.quantile(0.9)))));
+        value.warnings().forEach(w -> getChildren().add(Words.wrapped(w, "notice")));
+        getChildren().addAll(
+                Words.explained(Words.plain(Texts.of("value.steps"), "subheading"), Texts.of("value.steps.why")),
+                steps(value.steps()));
+        if (!value.contributions().isEmpty()) {
+            getChildren().addAll(Words.explained(Words.plain(Texts.of("value.parts"), "subheading"),
+                    Texts.of("value.parts.why")), contributions(value.contributions()));
+        }
+        getChildren().add(Words.wrapped(Texts.of("value.model", value.modelName()), "soft"));
+    }
+
+    private static GridPane steps(List<ValueForecast.Step> steps) {
+        GridPane grid = grid();
+        int row = 0;
+        for (ValueForecast.Step step : steps) {
+            Label factor = Words.whole(row == 0 ? "" : "\u00d7 " + Figures.number(step.factor(), 3));
+            GridPane.setHalignment(factor, HPos.RIGHT);
+            Label why = Words.wrapped(step.why(), "soft");
+            GridPane.setHgrow(why, Priority.ALWAYS);
+            grid.addRow(row++, Words.whole(step.name()), factor, why);
+        }
+        return grid;
+    }
+
+    private static GridPane contributions(List<ValueForecast.Contribution> all) {
+        GridPane grid = grid();
+        List<ValueForecast.Contribution> heaviest = all.stream()
+                .sorted(Comparator.comparingDouble(c -> -Math.abs(c.money().amount())))
+                .limit(MOST).toList();
+        double most = heaviest.stream().mapToDouble(c -> Math.abs(c.money().amount())).max().orElse(1);
+        int row = 0;
+        for (ValueForecast.Contribution c : heaviest) {
+            Label money = Words.whole((c.money().amount() > 0 ? "+" : "") + Figures.amount(c.money().amount()),
+                    c.money().amount() < 0 ? "below-zero" : "plain-figure");
+            GridPane.setHalignment(money, HPos.RIGHT);
+            PlusMinusBar bar = new PlusMinusBar(c.money().amount() / Math.max(1, most));
+            GridPane.setHgrow(bar, Priority.ALWAYS);
+            grid.addRow(row++, Words.whole(c.feature()), Words.plain(c.value()), money, bar);
+        }
+        return grid;
+    }
+
+    private static GridPane grid() {
+        GridPane grid = new GridPane();
+        grid.setHgap(14);
+        grid.setVgap(4);
+        return grid;
+    }
+}
