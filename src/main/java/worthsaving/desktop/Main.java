@@ -1,0 +1,31 @@
+package worthsaving.desktop;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javafx.application.Application;
+
+/** Starts the window; does not extend Application, so that the jar runs without a module path. */
+public final class Main {
+
+    /** What the program ends with when there is no screen to open a window on. */
+    public static final int NO_DISPLAY = 5;
+
+    private Main() {}
+
+    public static void main(String[] arguments) {
+        Optional<String> obstacle = obstacle(System.getProperty("os.name", ""), System.getenv());
+        if (obstacle.isPresent()) {
+            System.err.println(obstacle.get());
+            System.exit(NO_DISPLAY);
+        }
+        Application.launch(App.class, arguments);
+    }
+
+    /** Why no window can be opened; empty when one can. */
+    static Optional<String> obstacle(String system, Map<String, String> environment) {
+        boolean needsDisplay = system.toLowerCase(Locale.ROOT).matches(".*(linux|bsd|sunos|aix).*");
+        String display = environment.getOrDefault("DISPLAY", "");
+        return needsDisplay && display.isBlank() ? Optional.of(Texts.of("main.no_display")) : Optional.empty();
+    }
+}

@@ -1,0 +1,47 @@
+package worthsaving.desktop;
+
+import javafx.application.Platform;
+import javafx.scene.control.Menu;
+import javafx.scene.control.MenuBar;
+import javafx.scene.control.MenuItem;
+import javafx.scene.control.SeparatorMenuItem;
+
+/** The menus; every shortcut of the window stands beside one of their items. */
+final class Menus extends MenuBar {
+
+    Menus(Workbench bench) {
+        Menu file = new Menu(Texts.of("menu.file"));
+        file.getItems().addAll(
+                item(Shortcuts.OPEN, bench::choose),
+                new SeparatorMenuItem(),
+                item(Shortcuts.QUIT, Platform::exit));
+        Menu edit = new Menu(Texts.of("menu.edit"));
+        edit.getItems().addAll(
+                item(Shortcuts.UNDO, bench::undo),
+                item(Shortcuts.REDO, bench::redo),
+                new SeparatorMenuItem(),
+                item(Shortcuts.COPY, bench::copy),
+                item(Shortcuts.FIND, bench::find));
+        Menu view = new Menu(Texts.of("menu.view"));
+        MenuItem columns = new MenuItem(Texts.of("menu.columns"));
+        columns.setOnAction(e -> bench.usualColumns());
+        view.getItems().addAll(
+                item(Shortcuts.LOT, bench::showLot),
+                item(Shortcuts.CAR, bench::showCar),
+                new SeparatorMenuItem(),
+                item(Shortcuts.THEME, () -> bench.look().otherTheme()),
+                item(Shortcuts.BIGGER, () -> bench.look().resize(1)),
+                item(Shortcuts.SMALLER, () -> bench.look().resize(-1)),
+                item(Shortcuts.USUAL_SIZE, () -> bench.look().resize(0)),
+                new SeparatorMenuItem(),
+                columns);
+        getMenus().addAll(file, edit, view);
+    }
+
+    private static MenuItem item(Shortcuts shortcut, Runnable action) {
+        MenuItem item = new MenuItem(Texts.of("menu", shortcut));
+        item.setAccelerator(shortcut.keys());
+        item.setOnAction(e -> action.run());
+        return item;
+    }
+}

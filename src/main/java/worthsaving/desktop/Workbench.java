@@ -1,0 +1,165 @@
+package worthsaving.desktop;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.concurrent.Executor;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
+import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.stage.FileChooser;
+import worthsaving.desktop.car.CarModel;
+import worthsaving.desktop.car.CarView;
+import worthsaving.desktop.lot.LotModel;
+import worthsaving.desktop.lot.LotView;
+import worthsaving.vehicle.Listing;
+
+/** What fills the window: menus, the switch between screens, and the screen chosen. */
+public final class Workbench extends BorderPane {
+
+    private final LotModel lot;
+    private final LotView lotView;
+    private final Look look;
+    private final ToggleGroup switches = new ToggleGroup();
+    private final ToggleButton lotSwitch = screenSwitch("screen.lot");
+    private final ToggleButton carSwitch = screenSwitch("screen.car");
+    private final CarModel car;
+    private final CarView carView;
+    /** What the lot already knows of the car being worked on. */
+    private Listing known;
+
+    public Workbench(
+            Ground ground, Settings settings, Executor background, ScreenThread screen, Path sampleLot) {
+        screen.require();
+        this.look = new Look(this, settings);
+        this.lot = new LotModel(ground, background, screen);
+        this.lotView = new LotView(lot, settings, look.textSize(),
+                sampleLot.getFileName().toString(), row -> openCar(row.listing()), this::choose);
+        this.car = new CarModel(ground, background, screen);
+        this.carView = new CarView(car, look.textSize());
+        lotSwitch.setOnAction(e -> showLot());
+        carSwitch.setOnAction(e -> showCar());
+        carSwitch.setDisable(true);
+        carSwitch.setTooltip(new Tooltip(Texts.of("screen.no_car")));
+        Region space = new Region();
+        HBox.setHgrow(space, Priority.ALWAYS);
+        Label product = new Label(Texts.of("product"));
+        product.getStyleClass().add("product");
+        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, space);
+        bar.getStyleClass().add("bar");
+        setTop(bar);
+        show(lotView, lotSwitch);
+    }
+
+    /** Applies theme, text size and shortcuts; needs the scene. */
+    public void dress() {
+        look.apply();
+        look.addKeys(getScene());
+    }
+
+    public void open(Path table) {
+        lot.open(table);
+    }
+
+    public LotModel lot() {
+        return lot;
+    }
+
+    public CarModel car() {
+        return car;
+    }
+
+    Look look() {
+        return look;
+    }
+
+    void choose() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("lot.open"));
+        chooser.getExtensionFilters().addAll(
+                new FileChooser.ExtensionFilter(Texts.of("lot.tables"), "*.csv", "*.tsv", "*.txt"),
+                new FileChooser.ExtensionFilter(Texts.of("lot.any_file"), "*"));
+        File file = chooser.showOpenDialog(getScene().getWindow());
+        if (file != null) {
+            showLot();
+            open(file.toPath());
+        }
+    }
+
+    void copy() {
+        lotView.copy();
+    }
+
+    void find() {
+        if (getCenter() == carView) {
+            carView.find();
+        } else {
+            lotView.find();
+        }
+    }
+
+    void undo() {
+        if (car.isOpen()) {
+            car.undo();
+        }
+    }
+
+    void redo() {
+        if (car.isOpen()) {
+            car.redo();
+        }
+    }
+
+    void usualColumns() {
+        lotView.usualColumns();
+    }
+
+    /** The lot, with what was changed of the car judged anew. */
+    public void showLot() {
+        tellLot();
+        show(lotView, lotSwitch);
+    }
+
+    public void showCar() {
+        if (car.isOpen()) {
+            show(carView, carSwitch);
+        }
+    }
+
+    /** Works on a car of the lot. */
+    public void openCar(Listing listing) {
+        tellLot();
+        if (!car.isOpen() || !listing.id().equals(car.scenarioProperty().get().listing().id())) {
+            known = listing;
+            car.open(listing);
+        }
+        carSwitch.setDisable(false);
+        carSwitch.setTooltip(null);
+        showCar();
+    }
+
+    private void tellLot() {
+        if (car.isOpen() && !car.scenarioProperty().get().listing().equals(known)) {
+            known = car.scenarioProperty().get().listing();
+            lot.change(known);
+        }
+    }
+
+    private void show(Node screen, ToggleButton chosen) {
+        chosen.setSelected(true);
+        setCenter(screen);
+    }
+
+    private ToggleButton screenSwitch(String key) {
+        ToggleButton button = new ToggleButton(Texts.of(key));
+        button.getStyleClass().add("screen-switch");
+        button.setToggleGroup(switches);
+        button.setId(key);
+        return button;
+    }
+}

@@ -1,0 +1,250 @@
+package worthsaving.desktop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
+import javafx.geometry.Bounds;
+import javafx.geometry.Point2D;
+import javafx.scene.Node;
+import javafx.scene.Scene;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.Slider;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.Clipboard;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseButton;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.api.io.TempDir;
+import org.testfx.api.FxRobot;
+import org.testfx.framework.junit5.ApplicationExtension;
+import org.testfx.framework.junit5.Start;
+import org.testfx.util.WaitForAsyncUtils;
+import worthsaving.deal.WayOut;
+import worthsaving.desktop.car.Lever;
+import worthsaving.desktop.lot.LotRow;
+import worthsaving.quantity.Money;
+import worthsaving.ranking.Appraisal;
+import worthsaving.ranking.Judge;
+import worthsaving.ranking.Judged;
+import worthsaving.ranking.Preparation;
+import worthsaving.ranking.Standing;
+import worthsaving.vehicle.Listing;
+import worthsaving.vehicle.Observation;
+
+/** The real window, driven with mouse and keyboard; what it shows is compared with the core. */
+@NeedsDisplay
+@ExtendWith(ApplicationExtension.class)
+class WindowTest {
+
+    private static final Ground GROUND = InventedValues.ground();
+    private static final String TABLE = "id,year,make,model,odometer,price,title,present,seller_says\n"
+            + "A,2012,ford,focus,98000,1200,clean,CRANKS_NO_START,\n"
+            + "B,2014,honda,civic,88000,2600,clean,NO_CRANK,\n"
+            + "C,2010,toyota,prius,161800,1100,clean,OVERHEATS,WATER_PUMP\n";
+
+    @TempDir
+    static Path folder;
+
+    private final ExecutorService background = Executors.newFixedThreadPool(2);
+    private final Settings settings = Settings.inMemory();
+    private Workbench bench;
+
+    @BeforeAll
+    static void software() {
+        System.setProperty("prism.order", "sw");
+        System.setProperty("testfx.robot", "glass");
+    }
+
+    @Start
+    void start(Stage stage) throws Exception {
+        Path table = Files.writeString(folder.resolve("three.csv"), TABLE);
+        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), table);
+        stage.setScene(new Scene(bench, 1280, 800));
+        bench.dress();
+        stage.show();
+        bench.open(table);
+    }
+
+    @BeforeEach
+    void judged() throws TimeoutException {
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS,
+                () -> bench.lot().rows().size() == 3 && !bench.lot().busyProperty().get());
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    @AfterEach
+    void end() {
+        background.shutdownNow();
+    }
+
+    private static TableView<LotRow> table(FxRobot robot) {
+        return robot.lookup("#lot-table").queryTableView();
+    }
+
+    private static String text(FxRobot robot, String id) {
+        return robot.lookup(id).<Labeled>query().getText();
+    }
+
+    private void openCar(FxRobot robot, String id) throws TimeoutException {
+        TableView<LotRow> table = table(robot);
+        int index = table.getItems().indexOf(bench.lot().row(id).orElseThrow());
+        robot.interact(() -> {
+            table.requestFocus();
+            table.getSelectionModel().clearAndSelect(index);
+        });
+        robot.type(KeyCode.ENTER);
+        reckoned();
+    }
+
+    private void reckoned() throws TimeoutException {
+        WaitForAsyncUtils.waitForFxEvents();
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS,
+                () -> bench.car().seen().isPresent() && !bench.car().busyProperty().get());
+        WaitForAsyncUtils.waitForFxEvents();
+    }
+
+    private Appraisal core(Listing listing) {
+        return ((Judged.Done) new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings()).judge(listing)).appraisal();
+    }
+
+    private void showsWhatTheCoreSays(FxRobot robot, Appraisal core) {
+        var a = core.assessment();
+        WayOut shown = a.best() == WayOut.WALK_AWAY ? WayOut.REPAIR_AND_SELL : a.best();
+        assertThat(text(robot, "#car-headline")).isEqualTo(core.verdict().headline());
+        assertThat(text(robot, "#car-profit"))
+                .isEqualTo(Figures.money(Money.usd(a.way(shown).expectedProfit())));
+        assertThat(text(robot, "#car-loss")).isEqualTo(Figures.percent(a.way(shown).chanceOfLoss()));
+        assertThat(text(robot, "#car-most"))
+                .isEqualTo(a.mostToPay().wholeLimit().map(Figures::money).orElse(Texts.of("none")));
+        assertThat(text(robot, "#car-days")).isEqualTo(Figures.days(a.way(shown).days().mean()));
+    }
+
+    @Test
+    void the_lot_opens_judged_and_is_sorted_by_a_click_on_a_heading(FxRobot robot) {
+        TableView<LotRow> table = table(robot);
+        assertThat(table.getItems()).hasSize(3).extracting(LotRow::rank).containsExactly(1, 2, 3);
+        robot.clickOn("#lot-ASK");
+        assertThat(table.getItems()).extracting(r -> r.listing().id()).containsExactly("C", "A", "B");
+        robot.clickOn("#lot-ASK");
+        assertThat(table.getItems()).extracting(r -> r.listing().id()).containsExactly("B", "A", "C");
+        assertThat(settings.get("lot.columns")).hasValueSatisfying(l -> assertThat(l).endsWith(">ASK"));
+    }
+
+    @Test
+    void words_narrow_the_lot_and_rows_are_copied_as_a_table(FxRobot robot) {
+        robot.push(KeyCode.CONTROL, KeyCode.F);
+        robot.write("civic");
+        TableView<LotRow> table = table(robot);
+        assertThat(table.getItems()).extracting(r -> r.listing().id()).containsExactly("B");
+        robot.interact(() -> {
+            table.requestFocus();
+            table.getSelectionModel().selectAll();
+        });
+        robot.push(KeyCode.CONTROL, KeyCode.C);
+        String[] copied = new String[1];
+        robot.interact(() -> copied[0] = Clipboard.getSystemClipboard().getString());
+        List<String> lines = copied[0].lines().toList();
+        assertThat(lines).hasSize(2);
+        assertThat(lines.get(1)).startsWith("B\t").contains("2014 Honda Civic").contains("2,600");
+    }
+
+    @Test
+    void a_car_shows_the_figures_of_the_core_and_a_finding_moves_them_and_undo_brings_them_back(FxRobot robot)
+            throws TimeoutException {
+        openCar(robot, "C");
+        Listing before = bench.car().scenarioProperty().get().listing();
+        showsWhatTheCoreSays(robot, core(before));
+        robot.clickOn("#checklist-words").write("white smoke");
+        robot.clickOn("#PRESENT-WHITE_SMOKE_SWEET");
+        reckoned();
+        Listing after = bench.car().scenarioProperty().get().listing();
+        assertThat(after.observations()).contains(Observation.present("WHITE_SMOKE_SWEET"));
+        showsWhatTheCoreSays(robot, core(after));
+        robot.clickOn("#undo");
+        reckoned();
+        assertThat(bench.car().scenarioProperty().get().listing()).isEqualTo(before);
+        showsWhatTheCoreSays(robot, core(before));
+        robot.interact(() -> bench.requestFocus());
+        robot.push(KeyCode.CONTROL, KeyCode.Y);
+        reckoned();
+        showsWhatTheCoreSays(robot, core(after));
+    }
+
+    @Test
+    void the_price_follows_the_slider_and_one_undo_takes_back_the_drag(FxRobot robot) throws TimeoutException {
+        openCar(robot, "A");
+        Slider slider = robot.lookup("#lever-price").query();
+        Node thumb = robot.from(slider).lookup(".thumb").query();
+        Bounds track = slider.localToScreen(slider.getBoundsInLocal());
+        robot.moveTo(thumb).press(MouseButton.PRIMARY);
+        robot.moveTo(new Point2D(track.getMinX() + 0.30 * track.getWidth(), track.getCenterY()));
+        robot.moveTo(new Point2D(track.getMinX() + 0.04 * track.getWidth(), track.getCenterY()));
+        robot.release(MouseButton.PRIMARY);
+        reckoned();
+        double price = bench.car().value(Lever.PRICE);
+        assertThat(price).isLessThan(1_200);
+        Listing listing = bench.car().scenarioProperty().get().listing();
+        var prepared = (Preparation.Ready) new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings()).prepare(listing);
+        showsWhatTheCoreSays(robot, prepared.listing().appraise(GROUND.settings().terms(), GROUND.settings().rule(),
+                Optional.of(Money.usd(price))));
+        robot.clickOn("#undo");
+        reckoned();
+        assertThat(bench.car().moved(Lever.PRICE)).isFalse();
+        showsWhatTheCoreSays(robot, core(listing));
+        assertThat(bench.car().canUndoProperty().get()).isFalse();
+    }
+
+    @Test
+    void back_in_the_lot_the_changed_car_is_judged_anew(FxRobot robot) throws TimeoutException {
+        openCar(robot, "A");
+        robot.clickOn("#PRESENT-KNOCKS");
+        reckoned();
+        robot.push(KeyCode.CONTROL, KeyCode.DIGIT1);
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> bench.lot().row("A").map(LotRow::edited).orElse(false));
+        Listing changed = bench.lot().listing("A").orElseThrow();
+        assertThat(changed.observations()).contains(Observation.present("KNOCKS"));
+        assertThat(bench.lot().row("A").orElseThrow().standing())
+                .isEqualTo(Standing.of(core(changed)));
+    }
+
+    @Test
+    void theme_and_text_size_change_by_key_and_are_remembered(FxRobot robot) {
+        robot.push(KeyCode.CONTROL, KeyCode.D);
+        assertThat(settings.get("theme")).contains("DARK");
+        robot.push(KeyCode.CONTROL, KeyCode.EQUALS);
+        assertThat(bench.getStyle()).contains("14.0px");
+        robot.push(KeyCode.CONTROL, KeyCode.DIGIT0);
+        assertThat(bench.getStyle()).contains("13.0px");
+    }
+
+    @Test
+    void everything_that_can_be_used_has_words_for_a_screen_reader(FxRobot robot) throws TimeoutException {
+        openCar(robot, "B");
+        for (Node node : bench.lookupAll(".text-field, .slider, .toggle-button, .combo-box")) {
+            boolean named = node.getAccessibleText() != null
+                    || node instanceof Labeled l && !l.getText().isBlank()
+                    || node instanceof TextInputControl t && t.getPromptText() != null;
+            assertThat(named).as(node.toString()).isTrue();
+        }
+    }
+
+    @Test
+    void only_the_screen_thread_may_touch_the_models() {
+        assertThatThrownBy(() -> bench.lot().change(bench.lot().listing("A").orElseThrow()))
+                .isInstanceOf(IllegalStateException.class).hasMessageContaining("screen thread");
+    }
+}
