@@ -69,6 +69,14 @@ need_java_and_maven() {
     fi
 }
 
+# A screen that nobody looks at, and what JavaFX needs to draw on it; fails where it cannot be installed.
+need_virtual_screen() {
+    if ! command -v xvfb-run > /dev/null 2>&1 || ! ldconfig -p | grep -q 'libgtk-3\.so'; then
+        install_packages xvfb xauth libgtk-3-0 libxtst6 libxxf86vm1 libgl1 fontconfig fonts-dejavu-core || return 1
+        hash -r
+    fi
+}
+
 # maven ARGUMENT...: Maven in the project folder.
 maven() {
     # MAVEN_ARGS may hold several arguments. Maven 3.9 reads it itself, so it is taken out of the environment.
