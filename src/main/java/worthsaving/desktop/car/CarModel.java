@@ -58,6 +58,11 @@ public final class CarModel {
         edit(scenario.get().seen(subject, sight));
     }
 
+    /** The listing as the user corrected it. */
+    public void correct(Listing listing) {
+        edit(scenario.get().withListing(listing));
+    }
+
     /** Shows where a lever is being dragged to, without remembering every step. */
     public void drag(Lever lever, double value) {
         show(scenario.get().with(lever, value));

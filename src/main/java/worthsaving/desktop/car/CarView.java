@@ -36,7 +36,7 @@ public final class CarView extends BorderPane {
         PlanView plan = new PlanView();
         WaysView ways = new WaysView();
         ValueView value = new ValueView();
-        FactsView facts = new FactsView();
+        FactsView facts = new FactsView(model);
         tabs.getStyleClass().add("panel");
         tab("decision", decision);
         tab("items", items);

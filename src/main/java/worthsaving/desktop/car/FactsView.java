@@ -1,86 +1,137 @@
 package worthsaving.desktop.car;
 
 import java.util.function.Function;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.CarNames;
+import worthsaving.desktop.Choices;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.Words;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Fact;
 import worthsaving.vehicle.Listing;
+import worthsaving.vehicle.Powertrain;
+import worthsaving.vehicle.TitleBrand;
 import worthsaving.vehicle.Vehicle;
 
-/** What is known of the car; what was guessed is marked, with the reason. */
+/** What is known of the car, to be corrected; what was guessed is marked, with the reason. */
 final class FactsView extends VBox {
 
+    private final CarModel model;
     private final GridPane grid = new GridPane();
+    private final Label trouble = Words.wrapped("", "notice", "failed");
+    private Listing shown;
     private int row;
 
-    FactsView() {
+    FactsView(CarModel model) {
         super(10);
+        this.model = model;
         getStyleClass().add("tab-page");
         setId("facts");
         grid.setHgap(14);
         grid.setVgap(3);
+        trouble.visibleProperty().bind(trouble.textProperty().isNotEmpty());
+        trouble.managedProperty().bind(trouble.visibleProperty());
+        model.scenarioProperty().addListener((o, was, is) -> show(is.listing()));
     }
 
+    /** What judging took for granted. */
     void show(CarPicture.Seen seen) {
-        Listing listing = seen.appraisal().listing();
-        getChildren().setAll(Words.plain(Texts.of("facts.title"), "subheading"), grid);
-        fill(listing);
+        getChildren().setAll(Words.explained(Words.plain(Texts.of("facts.title"), "subheading"), Texts.of("facts.why")),
+                trouble, grid);
         if (!seen.appraisal().assumptions().isEmpty()) {
             getChildren().add(Words.plain(Texts.of("facts.assumed"), "subheading"));
             seen.appraisal().assumptions().forEach(a -> getChildren().add(Words.wrapped("\u2022 " + a)));
         }
+        Listing listing = seen.appraisal().listing();
         if (!listing.story().isBlank()) {
             getChildren().addAll(Words.plain(Texts.of("facts.story"), "subheading"), Words.wrapped(listing.story()));
         }
         getChildren().add(Words.wrapped(Texts.of("facts.origin", listing.origin()), "soft"));
     }
 
-    private void fill(Listing listing) {
+    private void show(Listing listing) {
+        if (listing.equals(shown)) {
+            return;
+        }
+        shown = listing;
+        trouble.setText("");
         grid.getChildren().clear();
         row = 0;
         Vehicle car = listing.vehicle();
-        fact("year", car.year(), Object::toString);
-        fact("make", car.make(), CarNames::capitals);
-        fact("model", car.model(), CarNames::capitals);
-        fact("trim", car.trim(), t -> t);
-        fact("odometer", car.odometer(), d -> Texts.of("facts.miles", Figures.number(d.miles(), 0)));
-        fact("engine", car.powertrain().engine(), e -> Texts.of("engine", e));
-        fact("litres", car.engineLitres(), l -> Texts.of("facts.l", Figures.number(l, 1)));
-        fact("timing", car.powertrain().timing(), t -> Texts.of("timing", t));
-        fact("gearbox", car.powertrain().gearbox(), g -> Texts.of("gearbox", g));
-        fact("drive", car.powertrain().drive(), d -> Texts.of("drive", d));
-        fact("title", Fact.known(Texts.of("title", car.title())), t -> t);
-        fact("tow", listing.towMiles(), m -> Texts.of("facts.miles", Figures.number(m, 0)));
+        Powertrain p = car.powertrain();
+        text("make", car.make(), CarNames::capitals);
+        text("model", car.model(), CarNames::capitals);
+        text("trim", car.trim(), t -> t);
+        figure("ask", listing.ask(), Correction.Figure.ASK);
+        figure("year", car.year(), Correction.Figure.YEAR);
+        figure("odometer", car.odometer(), Correction.Figure.MILES);
+        figure("tow", listing.towMiles(), Correction.Figure.TOW);
+        line("title", Choices.of("title", TitleBrand.values(), car.title(),
+                t -> model.correct(Correction.title(shown, t))), Fact.known(car.title()));
+        choice("engine", p.engine(), Powertrain.Engine.values(),
+                f -> new Powertrain(f, p.timing(), p.gearbox(), p.drive()));
+        choice("timing", p.timing(), Powertrain.TimingDrive.values(),
+                f -> new Powertrain(p.engine(), f, p.gearbox(), p.drive()));
+        choice("gearbox", p.gearbox(), Powertrain.Gearbox.values(),
+                f -> new Powertrain(p.engine(), p.timing(), f, p.drive()));
+        choice("drive", p.drive(), Powertrain.Drive.values(),
+                f -> new Powertrain(p.engine(), p.timing(), p.gearbox(), f));
+        text("litres", car.engineLitres(), l -> Texts.of("facts.l", Figures.number(l, 1)));
         for (Exposure.Hazard hazard : Exposure.Hazard.values()) {
             Exposure.Level level = listing.exposure().level(hazard);
-            if (level != Exposure.Level.UNKNOWN) {
-                line(Texts.of("hazard", hazard), Texts.of("level", level), "", "");
+            grid.addRow(row++, Words.whole(Texts.of("hazard", hazard), "soft"), Choices.of("level",
+                    Exposure.Level.values(), level, l -> model.correct(Correction.exposure(shown, hazard, l))));
+        }
+    }
+
+    private <T> void text(String key, Fact<T> fact, Function<T, String> text) {
+        line(key, Words.whole(fact.get().map(text).orElse(Texts.of("none"))), fact);
+    }
+
+    private void figure(String key, Fact<?> fact, Correction.Figure figure) {
+        TextField field = new TextField(Correction.text(shown, figure));
+        field.setId("fact-" + key);
+        field.setPrefColumnCount(8);
+        field.setAccessibleText(Texts.of("fact." + key));
+        field.setOnAction(e -> enter(field, figure));
+        field.focusedProperty().addListener((o, was, is) -> {
+            if (!is) {
+                enter(field, figure);
             }
-        }
+        });
+        line(key, field, fact);
     }
 
-    private <T> void fact(String key, Fact<T> fact, Function<T, String> text) {
-        String name = Texts.of("fact." + key);
-        if (fact instanceof Fact.Known<T> known) {
-            line(name, text.apply(known.value()), "", "");
-        } else if (fact instanceof Fact.Assumed<T> assumed) {
-            line(name, text.apply(assumed.value()), Texts.of("facts.guessed"), assumed.why());
-        } else {
-            line(name, Texts.of("none"), Texts.of("facts.unknown"), "");
+    private void enter(TextField field, Correction.Figure figure) {
+        if (field.getText().equals(Correction.text(shown, figure))) {
+            trouble.setText("");
+            return;
         }
+        Correction.Result result = Correction.of(shown, figure, field.getText(), model.currency());
+        trouble.setText(result.trouble());
+        result.listing().ifPresent(model::correct);
     }
 
-    private void line(String name, String value, String mark, String why) {
-        Label reason = Words.wrapped(why, "soft");
+    private <E extends Enum<E>> void choice(String key, Fact<E> fact, E[] values, Function<Fact<E>, Powertrain> with) {
+        ComboBox<?> box = Choices.orNone(key, values, fact.get(), chosen ->
+                model.correct(Correction.powertrain(shown, with.apply(Fact.ofNullable(chosen.orElse(null))))));
+        line(key, box, fact);
+    }
+
+    private void line(String key, Node value, Fact<?> fact) {
+        String mark = fact instanceof Fact.Assumed<?> ? Texts.of("facts.guessed")
+                : fact instanceof Fact.Unknown<?> ? Texts.of("facts.unknown") : "";
+        Label reason = Words.wrapped(fact instanceof Fact.Assumed<?> assumed ? assumed.why() : "", "soft");
         GridPane.setHgrow(reason, Priority.ALWAYS);
-        Label marked = Words.whole(mark, mark.isEmpty() ? "soft" : "guess-mark");
-        grid.addRow(row++, Words.whole(name, "soft"), Words.whole(value), marked, reason);
+        Label name = Words.whole(Texts.of("fact." + key), "soft");
+        name.setLabelFor(value);
+        grid.addRow(row++, name, value, Words.whole(mark, mark.isEmpty() ? "soft" : "guess-mark"), reason);
     }
 }

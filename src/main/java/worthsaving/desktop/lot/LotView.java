@@ -1,9 +1,10 @@
 package worthsaving.desktop.lot;
 
+import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -17,8 +18,8 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import javafx.util.StringConverter;
 import worthsaving.deal.Verdict;
+import worthsaving.desktop.Choices;
 import worthsaving.desktop.Settings;
 import worthsaving.desktop.Texts;
 import worthsaving.ranking.Order;
@@ -89,24 +90,19 @@ public final class LotView extends VBox {
         words.setAccessibleText(Texts.of("lot.words"));
         words.setPrefColumnCount(24);
         words.textProperty().addListener((o, was, is) -> filter(filter.withWords(is)));
-        ComboBox<Optional<Verdict.Kind>> verdicts = new ComboBox<>();
+        List<Optional<Verdict.Kind>> kinds = new ArrayList<>(List.of(Optional.empty()));
+        EnumSet.allOf(Verdict.Kind.class).forEach(k -> kinds.add(Optional.of(k)));
+        ComboBox<Optional<Verdict.Kind>> verdicts = Choices.box(kinds, Optional.empty(),
+                v -> v.map(k -> Texts.of("verdict", k)).orElse(Texts.of("lot.all_verdicts")),
+                v -> filter(filter.withVerdict(v)));
         verdicts.setId("lot-verdicts");
-        verdicts.getItems().add(Optional.empty());
-        EnumSet.allOf(Verdict.Kind.class).forEach(k -> verdicts.getItems().add(Optional.of(k)));
-        verdicts.setConverter(shown(v -> v.map(k -> Texts.of("verdict", k)).orElse(Texts.of("lot.all_verdicts"))));
-        verdicts.setValue(Optional.empty());
         verdicts.setAccessibleText(Texts.of("lot.verdicts"));
-        verdicts.valueProperty().addListener((o, was, is) -> filter(filter.withVerdict(is)));
-        ComboBox<Order> orders = new ComboBox<>();
-        orders.setId("lot-order");
-        orders.getItems().addAll(Order.values());
-        orders.setConverter(shown(order -> Texts.of("lot.order", order)));
-        orders.setValue(model.order());
-        orders.setTooltip(new Tooltip(Texts.of("lot.order.why")));
-        orders.valueProperty().addListener((o, was, is) -> {
+        ComboBox<Order> orders = Choices.of("lot.order", Order.values(), model.order(), order -> {
             table.unsort();
-            model.order(is);
+            model.order(order);
         });
+        orders.setId("lot-order");
+        orders.setTooltip(new Tooltip(Texts.of("lot.order.why")));
         Label by = new Label(Texts.of("lot.order"));
         by.setLabelFor(orders);
         FlowPane row = new FlowPane(10, 6, words, verdicts, by, orders, progress());
@@ -144,19 +140,5 @@ public final class LotView extends VBox {
     private void filter(LotFilter other) {
         filter = other;
         table.filter(other);
-    }
-
-    private static <T> StringConverter<T> shown(Function<T, String> text) {
-        return new StringConverter<>() {
-            @Override
-            public String toString(T value) {
-                return value == null ? "" : text.apply(value);
-            }
-
-            @Override
-            public T fromString(String unused) {
-                throw new UnsupportedOperationException("the list cannot be typed into");
-            }
-        };
     }
 }

@@ -1,0 +1,65 @@
+package worthsaving.desktop.car;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import worthsaving.desktop.car.Correction.Figure;
+import worthsaving.quantity.Money;
+import worthsaving.vehicle.Exposure;
+import worthsaving.vehicle.Exposure.Hazard;
+import worthsaving.vehicle.Exposure.Level;
+import worthsaving.vehicle.Fact;
+import worthsaving.vehicle.Listing;
+import worthsaving.vehicle.TitleBrand;
+
+class CorrectionTest {
+
+    private final Listing listing = Cars.overheated();
+
+    @ParameterizedTest
+    @CsvSource({"ASK,'1,250',1250", "YEAR,2014,2014", "MILES,98000,98000", "TOW,0,0"})
+    void what_is_typed_counts_as_stated(Figure figure, String typed, String shown) {
+        Listing corrected = Correction.of(listing, figure, typed, Money.USD).listing().orElseThrow();
+        assertThat(Correction.text(corrected, figure)).isEqualTo(shown);
+        for (Figure other : Figure.values()) {
+            if (other != figure) {
+                assertThat(Correction.text(corrected, other)).isEqualTo(Correction.text(listing, other));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @EnumSource(Figure.class)
+    void blank_means_not_stated(Figure figure) {
+        Listing corrected = Correction.of(listing, figure, " ", Money.USD).listing().orElseThrow();
+        assertThat(Correction.text(corrected, figure)).isEmpty();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"ASK,cheap", "ASK,-5", "YEAR,1885", "YEAR,20144", "MILES,98k", "MILES,9999999999", "TOW,1e9"})
+    void what_cannot_be_right_is_refused_with_words_and_changes_nothing(Figure figure, String typed) {
+        Correction.Result result = Correction.of(listing, figure, typed, Money.USD);
+        assertThat(result.listing()).isEmpty();
+        assertThat(result.trouble()).contains(typed);
+    }
+
+    @Test
+    void title_and_exposure_change_and_change_back() {
+        Listing lien = Correction.title(listing, TitleBrand.LIEN);
+        assertThat(lien.vehicle().title()).isEqualTo(TitleBrand.LIEN);
+        assertThat(Correction.title(lien, listing.vehicle().title())).isEqualTo(listing);
+        Listing driven = Correction.exposure(listing, Hazard.OVERHEATING, Level.DRIVEN_ON);
+        assertThat(driven.exposure().level(Hazard.OVERHEATING)).isEqualTo(Level.DRIVEN_ON);
+        assertThat(Correction.exposure(driven, Hazard.OVERHEATING, Level.UNKNOWN).exposure()).isEqualTo(Exposure.UNKNOWN);
+    }
+
+    @Test
+    void a_corrected_guess_is_a_guess_no_longer() {
+        Listing guessed = new Listing(listing.id(), listing.vehicle(), Fact.assumed(Money.usd(900), "read as 900"),
+                listing.seen(), listing.towMiles(), listing.exposure(), listing.observations(), "", "");
+        assertThat(Correction.of(guessed, Figure.ASK, "950", Money.USD).listing().orElseThrow().ask().isKnown()).isTrue();
+    }
+}
