@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Set;
 import worthsaving.catalog.Catalogue;
+import worthsaving.intake.advert.AdvertReader;
 import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.ValueSource;
 
@@ -12,15 +13,18 @@ import worthsaving.ranking.ValueSource;
  *
  * @param values what a car is worth running
  * @param makes makes that the price data know; empty to leave makes unchecked
+ * @param adverts reads pasted adverts
  * @param today the day of reading
  */
 public record Ground(
-        Catalogue catalogue, ValueSource values, JudgeSettings settings, Set<String> makes, LocalDate today) {
+        Catalogue catalogue, ValueSource values, JudgeSettings settings, Set<String> makes,
+        AdvertReader adverts, LocalDate today) {
 
     public Ground {
         Objects.requireNonNull(catalogue, "catalogue");
         Objects.requireNonNull(values, "values");
         Objects.requireNonNull(settings, "settings");
+        Objects.requireNonNull(adverts, "adverts");
         Objects.requireNonNull(today, "today");
         makes = Set.copyOf(makes);
     }

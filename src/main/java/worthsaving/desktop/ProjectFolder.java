@@ -13,9 +13,13 @@ import java.util.List;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.CatalogueReader;
 import worthsaving.catalog.CatalogueReading;
+import worthsaving.intake.advert.AdvertReader;
+import worthsaving.intake.advert.Vocabulary;
+import worthsaving.intake.advert.VocabularyException;
 import worthsaving.market.MarketSettings;
 import worthsaving.quantity.Seed;
 import worthsaving.ranking.JudgeSettings;
+import worthsaving.valuation.ModelFormatException;
 import worthsaving.valuation.PriceModel;
 import worthsaving.valuation.Valuer;
 
@@ -25,6 +29,7 @@ public final class ProjectFolder {
     private static final String PROPERTY = "worthsaving.home";
     private static final Path CATALOGUE = Path.of("shared", "catalogue");
     private static final Path MARKET = Path.of("shared", "market");
+    private static final Path VOCABULARY = Path.of("shared", "vocabulary");
     private static final Path MODEL = Path.of("models", "us.json");
 
     private final Path home;
@@ -68,7 +73,7 @@ public final class ProjectFolder {
         Catalogue catalogue = catalogue();
         Valuer valuer = valuer();
         return new Ground(catalogue, valuer::forecast, JudgeSettings.usual(catalogue, Seed.DEFAULT),
-                valuer.model().makes(), today);
+                valuer.model().makes(), new AdvertReader(vocabulary()), today);
     }
 
     private Catalogue catalogue() {
@@ -79,13 +84,21 @@ public final class ProjectFolder {
         throw new CannotStart(Texts.of("start.catalogue", reading.faults().size(), reading.faults().get(0)));
     }
 
+    private Vocabulary vocabulary() {
+        try {
+            return Vocabulary.read(name -> reader(VOCABULARY.resolve(name)));
+        } catch (UncheckedIOException | VocabularyException e) {
+            throw new CannotStart(Texts.of("start.vocabulary", VOCABULARY, e.getMessage()));
+        }
+    }
+
     private Valuer valuer() {
         try (Reader model = reader(MODEL);
                 Reader factors = reader(MARKET.resolve("market_settings.csv"));
                 Reader index = reader(MARKET.resolve("price_index.csv"))) {
             PriceModel prices = PriceModel.read(model, MODEL.toString());
             return new Valuer(prices, MarketSettings.read(factors, index, prices.market()));
-        } catch (IOException | UncheckedIOException | IllegalArgumentException e) {
+        } catch (IOException | UncheckedIOException | IllegalArgumentException | ModelFormatException e) {
             throw new CannotStart(Texts.of("start.model", MODEL, e.getMessage()));
         }
     }

@@ -42,6 +42,7 @@ public final class Workbench extends BorderPane {
                 sampleLot.getFileName().toString(), row -> openCar(row.listing()), this::choose);
         this.car = new CarModel(ground, background, screen);
         this.carView = new CarView(car, look.textSize());
+        lot.adverts().onOpen(this::openCar);
         lotSwitch.setOnAction(e -> showLot());
         carSwitch.setOnAction(e -> showCar());
         carSwitch.setDisable(true);

@@ -1,9 +1,17 @@
 package worthsaving.desktop;
 
+import java.io.IOException;
+import java.io.Reader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
 import worthsaving.catalog.ShippedCatalogue;
+import worthsaving.intake.advert.AdvertReader;
+import worthsaving.intake.advert.Vocabulary;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Range;
 import worthsaving.quantity.Seed;
@@ -30,6 +38,15 @@ public final class InventedValues implements ValueSource {
     /** The shipped catalogue with these values. */
     public static Ground ground() {
         var catalogue = ShippedCatalogue.load();
-        return new Ground(catalogue, new InventedValues(), JudgeSettings.usual(catalogue, Seed.DEFAULT), Set.of(), TODAY);
+        return new Ground(catalogue, new InventedValues(), JudgeSettings.usual(catalogue, Seed.DEFAULT), Set.of(),
+                new AdvertReader(Vocabulary.read(InventedValues::words)), TODAY);
+    }
+
+    private static Reader words(String file) {
+        try {
+            return Files.newBufferedReader(Path.of("shared", "vocabulary", file), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 }

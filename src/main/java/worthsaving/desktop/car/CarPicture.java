@@ -19,7 +19,7 @@ public record CarPicture(
     /**
      * A car judged.
      *
-     * @param items what may have failed, most probable first
+     * @param items what may have failed: first what the findings have made likelier, then the rest, most probable first
      * @param stories what may have failed together, most probable first
      * @param quote the repair plan line by line, when there is one
      * @param shown way out whose outcomes the chart shows: the best, or repairing when that is not to buy

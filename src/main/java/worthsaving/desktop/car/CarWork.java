@@ -35,6 +35,8 @@ final class CarWork {
     private static final int STORIES = 6;
     private static final int BINS = 36;
     private static final double WEAK = 0.05;
+    /** An item that findings have made this much likelier stands before those that are merely usual. */
+    private static final double MOVED = 1.2;
 
     private final Ground ground;
     private final Levers levers;
@@ -100,7 +102,9 @@ final class CarWork {
     private List<Item> items(Scenario scenario, Diagnosis diagnosis) {
         return diagnosis.beliefs().stream()
                 .filter(b -> b.posterior().value() >= WORTH_SHOWING)
-                .sorted(Comparator.comparing(Belief::posterior).reversed().thenComparing(Belief::item))
+                .sorted(Comparator.comparing((Belief b) -> b.posterior().value() < MOVED * b.prior().value())
+                        .thenComparing(Belief::posterior, Comparator.reverseOrder())
+                        .thenComparing(Belief::item))
                 .limit(MOST_ITEMS)
                 .map(b -> item(b, scenario, diagnosis))
                 .toList();

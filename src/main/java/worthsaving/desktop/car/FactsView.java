@@ -25,6 +25,7 @@ final class FactsView extends VBox {
 
     private final CarModel model;
     private final GridPane grid = new GridPane();
+    private final VBox more = new VBox(10);
     private final Label trouble = Words.wrapped("", "notice", "failed");
     private Listing shown;
     private int row;
@@ -38,22 +39,23 @@ final class FactsView extends VBox {
         grid.setVgap(3);
         trouble.visibleProperty().bind(trouble.textProperty().isNotEmpty());
         trouble.managedProperty().bind(trouble.visibleProperty());
+        getChildren().addAll(Words.explained(Words.plain(Texts.of("facts.title"), "subheading"), Texts.of("facts.why")),
+                trouble, grid, more);
         model.scenarioProperty().addListener((o, was, is) -> show(is.listing()));
     }
 
     /** What judging took for granted. */
     void show(CarPicture.Seen seen) {
-        getChildren().setAll(Words.explained(Words.plain(Texts.of("facts.title"), "subheading"), Texts.of("facts.why")),
-                trouble, grid);
+        more.getChildren().clear();
         if (!seen.appraisal().assumptions().isEmpty()) {
-            getChildren().add(Words.plain(Texts.of("facts.assumed"), "subheading"));
-            seen.appraisal().assumptions().forEach(a -> getChildren().add(Words.wrapped("\u2022 " + a)));
+            more.getChildren().add(Words.plain(Texts.of("facts.assumed"), "subheading"));
+            seen.appraisal().assumptions().forEach(a -> more.getChildren().add(Words.wrapped("\u2022 " + a)));
         }
         Listing listing = seen.appraisal().listing();
         if (!listing.story().isBlank()) {
-            getChildren().addAll(Words.plain(Texts.of("facts.story"), "subheading"), Words.wrapped(listing.story()));
+            more.getChildren().addAll(Words.plain(Texts.of("facts.story"), "subheading"), Words.wrapped(listing.story()));
         }
-        getChildren().add(Words.wrapped(Texts.of("facts.origin", listing.origin()), "soft"));
+        more.getChildren().add(Words.wrapped(Texts.of("facts.origin", listing.origin()), "soft"));
     }
 
     private void show(Listing listing) {

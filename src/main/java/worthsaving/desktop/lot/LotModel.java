@@ -32,6 +32,7 @@ public final class LotModel {
     private final LotWork work;
     private final LatestWins<Request, Content> reckoner;
     private final ScreenThread screen;
+    private final Adverts adverts;
     private final ObservableList<LotRow> rows = FXCollections.observableArrayList();
     private final ObservableList<Problem> problems = FXCollections.observableArrayList();
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
@@ -47,6 +48,7 @@ public final class LotModel {
     public LotModel(Ground ground, Executor background, ScreenThread screen) {
         this.work = new LotWork(ground);
         this.screen = screen;
+        this.adverts = new Adverts(ground, id -> listing(id).isPresent(), this::change, background, screen);
         this.reckoner = new LatestWins<>(work::of, (running, newer) -> false, new Arrival(), background, screen);
     }
 
@@ -76,6 +78,10 @@ public final class LotModel {
         reckoner.cancel();
         opening = false;
         busy.set(false);
+    }
+
+    public Adverts adverts() {
+        return adverts;
     }
 
     /** In order, best first. */

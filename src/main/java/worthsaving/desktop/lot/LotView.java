@@ -34,14 +34,16 @@ public final class LotView extends VBox {
 
     /** @param sampleTitle name of the invented lot, which is marked as such */
     public LotView(
-            LotModel model, Settings settings, double em, String sampleTitle, Consumer<LotRow> onOpen, Runnable onChoose) {
+            LotModel model, Settings settings, double em, String sampleTitle, Consumer<LotRow> onOpen,
+            Runnable onChoose) {
         this.model = model;
         this.table = new LotTable(model, settings, em, onOpen);
         getStyleClass().add("screen");
         setId("lot");
         VBox.setVgrow(table, Priority.ALWAYS);
         table.setMinHeight(8 * em);
-        getChildren().addAll(title(sampleTitle, onChoose), filters(), trouble(), table, new ProblemPanel(model));
+        getChildren().addAll(title(sampleTitle, onChoose), filters(), trouble(), table, new ProblemPanel(model),
+                new AdvertBox(model));
     }
 
     public void copy() {

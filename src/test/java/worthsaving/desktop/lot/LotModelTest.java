@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
@@ -126,6 +127,32 @@ class LotModelTest {
         threads.turnAll();
         assertThat(model.rows()).extracting(r -> r.listing().id()).containsExactlyInAnyOrder("A", "B");
         assertThat(model.busyProperty().get()).isFalse();
+    }
+
+    @Test
+    void a_pasted_advert_is_read_judged_and_added() throws IOException {
+        model.open(table("two.csv", TWO));
+        threads.turnAll();
+        List<Listing> opened = new ArrayList<>();
+        model.adverts().onOpen(opened::add);
+        model.adverts().read("2011 Honda Civic, 120k miles, clean title, overheats on the highway. $1,400 obo");
+        threads.turnAll();
+        assertThat(model.rows()).hasSize(3);
+        assertThat(opened).hasSize(1);
+        LotRow row = model.row(opened.get(0).id()).orElseThrow();
+        assertThat(row.listing().vehicle().year().get()).contains(2011);
+        assertThat(row.listing().ask().get()).contains(Money.usd(1_400));
+        assertThat(row.listing().observations()).anyMatch(o -> o.subject().equals("OVERHEATS"));
+        assertThat(model.adverts().notesProperty().get()).isEmpty();
+    }
+
+    @Test
+    void what_an_advert_does_not_say_is_told_and_a_car_that_cannot_be_judged_is_listed() {
+        model.adverts().read("ran when parked, no lowballers");
+        threads.turnAll();
+        assertThat(model.rows()).isEmpty();
+        assertThat(model.adverts().notesProperty().get()).contains("no model year found").contains("no asking price");
+        assertThat(model.problems()).anySatisfy(p -> assertThat(p.mend()).isEqualTo("enter at least one of them"));
     }
 
     @Test
