@@ -24,6 +24,8 @@ import worthsaving.vehicle.TitleBrand;
  *     money: {@link Term#USUAL_FAULTS_SHARE} of it comes back, in the sale or as work left undone
  * @param offeredAt price at which it is offered as it stands: whoever resells it unmended gets no more
  * @param method how the outcome is computed
+ * @param usual probability of each item before any finding, by id: what is likely anyway is no reason for a
+ *     verdict; an item not named counts from zero
  */
 public record DealCase(
         FailurePatterns patterns,
@@ -35,7 +37,8 @@ public record DealCase(
         Map<String, FailureItem> items,
         Money usualFaults,
         Optional<Money> offeredAt,
-        Method method) {
+        Method method,
+        Map<String, Double> usual) {
 
     /**
      * How the outcome is computed.
@@ -75,9 +78,25 @@ public record DealCase(
         Objects.requireNonNull(offeredAt, "offeredAt");
         Objects.requireNonNull(method, "method");
         items = Map.copyOf(items);
+        usual = Map.copyOf(usual);
         if (!(towMiles >= 0) || Double.isInfinite(towMiles)) {
             throw new IllegalArgumentException("tow miles must be zero or more, not " + towMiles);
         }
+    }
+
+    /** A car of which nothing usual is known. */
+    public DealCase(
+            FailurePatterns patterns,
+            Repairs repairs,
+            Labour labour,
+            ValueForecast value,
+            double towMiles,
+            TitleBrand title,
+            Map<String, FailureItem> items,
+            Money usualFaults,
+            Optional<Money> offeredAt,
+            Method method) {
+        this(patterns, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, method, Map.of());
     }
 
     /** A car whose value is that of one without any fault, and which nobody has put a price on. */
@@ -95,6 +114,7 @@ public record DealCase(
     }
 
     public DealCase withMethod(Method other) {
-        return new DealCase(patterns, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, other);
+        return new DealCase(patterns, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, other,
+                usual);
     }
 }

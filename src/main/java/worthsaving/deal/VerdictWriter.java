@@ -1,9 +1,11 @@
 package worthsaving.deal;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.Flag;
 import worthsaving.quantity.Money;
@@ -89,13 +91,25 @@ final class VerdictWriter {
                 + plain(best.meanOfWorstTwentieth()) + ".";
         boolean riskFirst = most.binding() == MostToPay.Binding.CHANCE_OF_LOSS;
         reasons.add(riskFirst ? risk : profit);
-        effects.stream().filter(e -> e.weight() > 0 && !everyday(e)).findFirst().ifPresent(e -> reasons.add(
+        unusual().findFirst().ifPresent(e -> reasons.add(
                 e.name() + " is " + percent(e.probability()) + " likely to have failed, which takes "
                         + plain(e.profitIfSound() - e.profitIfFailed()) + " off the profit."));
         reasons.add(riskFirst ? profit : risk);
         best.profitPerHour().ifPresent(p -> reasons.add(
                 "It takes " + Math.round(best.ownHours().value()) + " own hours and earns " + plain(p) + " in each."));
         return reasons;
+    }
+
+    /** Items by how much expected profit hangs on what is known of them beyond the usual, heaviest first. */
+    private Stream<ItemEffect> unusual() {
+        return effects.stream()
+                .filter(e -> excess(e) > 0 && !everyday(e))
+                .sorted(Comparator.comparingDouble(this::excess).reversed());
+    }
+
+    private double excess(ItemEffect e) {
+        double beyond = e.probability() - deal.usual().getOrDefault(e.item(), 0.0);
+        return e.probability() > 0 ? e.weight() * beyond / e.probability() : 0;
     }
 
     /** Work that every used car wants: no reason for or against this one. */
@@ -110,7 +124,7 @@ final class VerdictWriter {
         most.wholeLimit().ifPresent(limit -> changes.add(
                 (kind == Verdict.Kind.BUY ? "A price above " : "A price of at most ") + plain(limit) + "."));
         double target = rule.targetProfit().amount();
-        for (ItemEffect e : effects.stream().filter(e -> !everyday(e)).toList()) {
+        for (ItemEffect e : unusual().toList()) {
             if (kind == Verdict.Kind.BUY && e.profitIfFailed() < target && e.probability() < 1) {
                 changes.add("Finding that " + e.name() + " has failed: expected profit "
                         + plain(e.profitIfFailed()) + ".");

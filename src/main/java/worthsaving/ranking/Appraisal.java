@@ -6,6 +6,7 @@ import worthsaving.deal.Assessment;
 import worthsaving.deal.Verdict;
 import worthsaving.diagnosis.Diagnosis;
 import worthsaving.inspection.CheckValue;
+import worthsaving.quantity.Money;
 import worthsaving.repair.RepairPlan;
 import worthsaving.valuation.ValueForecast;
 import worthsaving.vehicle.Listing;
@@ -16,6 +17,7 @@ import worthsaving.vehicle.Listing;
  * @param verdict the deal's verdict, behind a check where one may well turn it
  * @param likelyPlan plan for the items more likely failed than not; empty when nothing allowed mends them
  * @param checks the checks not yet made, best net value first
+ * @param checkedAt price the checks are valued at: the asking price, or the most to pay where only that will do
  * @param assumptions what was assumed because the listing does not say, in words
  */
 public record Appraisal(
@@ -26,6 +28,7 @@ public record Appraisal(
         Verdict verdict,
         Optional<RepairPlan> likelyPlan,
         List<CheckValue> checks,
+        Money checkedAt,
         List<String> assumptions) {
 
     public Appraisal {

@@ -14,7 +14,6 @@ import worthsaving.deal.DealCase;
 import worthsaving.deal.DealEngine;
 import worthsaving.deal.Labour;
 import worthsaving.deal.Repairs;
-import worthsaving.deal.Verdict;
 import worthsaving.diagnosis.Belief;
 import worthsaving.diagnosis.Diagnosis;
 import worthsaving.diagnosis.FailureNetwork;
@@ -127,7 +126,8 @@ public final class Judge {
                 items,
                 usualFaults.of(diagnosis.network()),
                 listing.ask().get(),
-                settings.method());
+                settings.method(),
+                diagnosis.beliefs().stream().collect(Collectors.toMap(Belief::item, b -> b.prior().value())));
         return new PreparedListing(listing, value, diagnosis, DealEngine.prepare(deal), likelyPlan(diagnosis),
                 checks, assumptions(listing, diagnosis));
     }

@@ -61,8 +61,17 @@ public final class PreparedListing {
     public Appraisal appraise(DealTerms terms, BuyerRule rule, Optional<Money> ask) {
         Assessment assessment = deal.assess(terms, rule, ask);
         List<CheckValue> ranked = checks.rank(diagnosis, assessment);
-        return new Appraisal(listing, value, diagnosis, assessment, verdict(assessment, ranked), likelyPlan, ranked,
-                assumptions);
+        Verdict verdict = verdict(assessment, ranked);
+        if (verdict.kind() != Verdict.Kind.BUY_BELOW || ask.isEmpty()) {
+            return appraisal(assessment, verdict, ranked, assessment.price());
+        }
+        Money offer = assessment.mostToPay().limit().orElseThrow();
+        return appraisal(assessment, verdict, checks.rank(diagnosis, deal.assess(terms, rule, Optional.of(offer))), offer);
+    }
+
+    private Appraisal appraisal(Assessment assessment, Verdict verdict, List<CheckValue> ranked, Money checkedAt) {
+        return new Appraisal(
+                listing, value, diagnosis, assessment, verdict, likelyPlan, ranked, checkedAt, assumptions);
     }
 
     /** A check that may well turn the decision, and is worth its cost, comes before the decision. */

@@ -63,8 +63,7 @@ public final class CaseReport {
         say(out, appraisal.listing().id() + ": " + appraisal.listing().vehicle().label()
                 + appraisal.listing().ask().get().map(m -> ", asked " + Words.whole(m)).orElse(", no price asked")
                 + " " + appraisal.value().currency().getCurrencyCode());
-        say(out, Words.verdict(appraisal.verdict().kind()).toUpperCase(Locale.ROOT) + ". "
-                + appraisal.verdict().headline());
+        say(out, appraisal.verdict().headline());
         for (String reason : appraisal.verdict().reasons()) {
             say(out, "  - " + reason);
         }
@@ -145,13 +144,13 @@ public final class CaseReport {
     }
 
     private void checks(Appendable out) throws IOException {
-        title(out, "Checks worth making before paying");
+        title(out, "Checks worth making before paying " + Words.whole(appraisal.checkedAt()));
         List<CheckValue> worth = appraisal.checks().stream()
                 .filter(c -> c.net().amount() > 0)
                 .limit(CHECKS_SHOWN)
                 .toList();
         if (worth.isEmpty()) {
-            say(out, "None would change what to do at this price by more than it costs.");
+            say(out, "None would change what to do at that price by more than it costs.");
             return;
         }
         TextTable table = new TextTable().left("check", 64).right("chance").right("worth").right("costs")

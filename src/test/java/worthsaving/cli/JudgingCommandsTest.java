@@ -123,7 +123,7 @@ class JudgingCommandsTest {
 
         assertThat(run.code()).isEqualTo(ExitCode.OK);
         assertThat(run.out()).contains("Worth running", "What may have failed", "Repair of what is likelier",
-                "Ways out", "Checks worth making", "not appraisal");
+                "Ways out", "Checks worth making before paying", "not appraisal");
     }
 
     @Test
