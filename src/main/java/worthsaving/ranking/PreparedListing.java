@@ -81,6 +81,9 @@ public final class PreparedListing {
             return assessment.verdict().afterCheck("Ask whether " + stated.get() + " is the price: it is under "
                     + Math.round(100 * HARDLY_A_PRICE) + " % of what the car is worth running, as a deposit would be.");
         }
+        if (value.unknownModel() && assessment.verdict().kind() == Verdict.Kind.BUY) {
+            return assessment.verdict().afterCheck("Look up what like cars fetch: the price data hold no such model.");
+        }
         return ranked.stream()
                 .limit(1)
                 .filter(c -> c.decides() && c.net().amount() > 0)

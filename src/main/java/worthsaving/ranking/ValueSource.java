@@ -19,7 +19,7 @@ public interface ValueSource {
             List<ValueForecast.Step> steps = new ArrayList<>(forecast.steps());
             steps.add(new ValueForecast.Step("your own factor", factor, "entered by the user"));
             return new ValueForecast(forecast.saleValue().scaled(factor), forecast.currency(), steps,
-                    forecast.contributions(), forecast.warnings(), forecast.modelName());
+                    forecast.contributions(), forecast.warnings(), forecast.modelName(), forecast.unknownModel());
         };
     }
 }

@@ -96,6 +96,12 @@ record CarFacts(
                 make, model, year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, damage, day);
     }
 
+    CarFacts withModel(String name) {
+        return new CarFacts(
+                make, name, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage,
+                day);
+    }
+
     String makeAndModel() {
         return make + "|" + model;
     }

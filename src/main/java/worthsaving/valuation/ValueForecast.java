@@ -12,6 +12,7 @@ import worthsaving.quantity.Money;
  * @param steps the adjustments in order, from the model's asking price to the sale value
  * @param warnings where the forecast reaches beyond its data, in plain words
  * @param modelName name and version of the price model
+ * @param unknownModel true when the price data hold no car of this make and model
  */
 public record ValueForecast(
         Distribution saleValue,
@@ -19,13 +20,25 @@ public record ValueForecast(
         List<Step> steps,
         List<Contribution> contributions,
         List<String> warnings,
-        String modelName) {
+        String modelName,
+        boolean unknownModel) {
 
     /** One factor applied on the way to the sale value; {@code why} names the source and its label. */
     public record Step(String name, double factor, String why) {}
 
     /** Money that one feature adds against a typical car of the training data. */
     public record Contribution(String feature, String value, Money money) {}
+
+    /** The forecast for a car that the price data know. */
+    public ValueForecast(
+            Distribution saleValue,
+            Currency currency,
+            List<Step> steps,
+            List<Contribution> contributions,
+            List<String> warnings,
+            String modelName) {
+        this(saleValue, currency, steps, contributions, warnings, modelName, false);
+    }
 
     public ValueForecast {
         steps = List.copyOf(steps);

@@ -63,13 +63,18 @@ public final class Valuer {
     }
 
     private ValueForecast forecast(Vehicle vehicle, LocalDate on, boolean reasons) {
-        CarFacts stated = CarFacts.of(vehicle, on, dataDay);
+        CarFacts advertised = CarFacts.of(vehicle, on, dataDay);
+        CarFacts stated = named(advertised);
         CarFacts car = asRepaired(stated, model);
         PriceModel.Prediction predicted = model.predict(car);
         List<ValueForecast.Step> steps = new ArrayList<>();
         List<String> warnings = new ArrayList<>(predicted.doubt().warnings());
         steps.add(new ValueForecast.Step("asking price by the model", 1, model.card().name() + ", "
                 + model.card().rows() + " adverts of " + model.card().firstDay() + " to " + model.dataDay()));
+        if (!stated.model().equals(advertised.model())) {
+            steps.add(new ValueForecast.Step("model: " + stated.model(), 1,
+                    "the name in the price data that '" + advertised.model() + "' begins with"));
+        }
         steps.add(condition(stated, car));
         filledIn(stated, car).ifPresent(steps::add);
         double index = settings.index().factor(model.dataDay(), on);
@@ -94,7 +99,18 @@ public final class Valuer {
                 ? Explanation.of(car, model.typical, model::middle, model.currency(), scale)
                 : List.of();
         return new ValueForecast(
-                predicted.inMoney(factor, added), model.currency(), steps, contributions, warnings, model.card().name());
+                predicted.inMoney(factor, added), model.currency(), steps, contributions, warnings, model.card().name(),
+                model.rows(car.make(), car.model()) == 0);
+    }
+
+    /** The car under the name that the price data know its model by, where its own is not one of them. */
+    private CarFacts named(CarFacts car) {
+        Set<String> known = model.models(car.make());
+        return known.contains(car.model())
+                ? car
+                : ModelNames.behind(car.model(), known, name -> model.rows(car.make(), name))
+                        .map(car::withModel)
+                        .orElse(car);
     }
 
     /** The car's facts with gaps filled by what is usual, and the condition a repaired car is sold in. */
