@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import worthsaving.diagnosis.inference.BestStates;
 import worthsaving.diagnosis.inference.BucketTree;
 import worthsaving.diagnosis.inference.Calibrated;
@@ -102,10 +103,11 @@ final class ExactPosterior implements Posterior {
         Calibrated source = itemsFirst().orElse(chain);
         JointDraw draw = new JointDraw(
                 source, named, v -> v < named ? model.coordinate(v) : written.hiddenLabel(v));
+        int[] coordinates = IntStream.range(0, named).map(model::coordinate).toArray();
         return points -> draw.draw(new JointDraw.Uniforms() {
                     @Override
                     public double forVariable(int variable) {
-                        return points.at(model.coordinate(variable));
+                        return points.at(coordinates[variable]);
                     }
 
                     @Override

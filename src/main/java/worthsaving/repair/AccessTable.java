@@ -97,12 +97,16 @@ final class AccessTable {
 
     /** The strongest easing of a step by what is paid; several easing steps do not multiply. */
     double factor(int step, BitSet paid) {
-        int easer = easer(step, paid);
+        return factor(step, easer(step, paid));
+    }
+
+    /** @param easer as {@link #easer} gives it */
+    double factor(int step, int easer) {
         return easer < 0 ? 1 : easing[step][easer];
     }
 
-    /** @return position among the easers of the step, -1 when none is paid */
-    private int easer(int step, BitSet paid) {
+    /** @return position of the strongest paid one among the easers of the step, -1 when none is paid */
+    int easer(int step, BitSet paid) {
         int strongest = -1;
         for (int e = 0; e < easers[step].length; e++) {
             if (paid.get(easers[step][e]) && (strongest < 0 || easing[step][e] < easing[step][strongest])) {
@@ -122,8 +126,8 @@ final class AccessTable {
     }
 
     /** The same object for the same easing, so that plans share what they have in common. */
-    RepairPlan.PaidStep paidStep(int step, BitSet paid) {
-        return paidSteps[step][easer(step, paid) + 1];
+    RepairPlan.PaidStep paidStep(int step, int easer) {
+        return paidSteps[step][easer + 1];
     }
 
     private static RepairPlan.PaidStep paidStep(AccessStep step, double factor) {

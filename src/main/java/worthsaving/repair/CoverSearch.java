@@ -21,6 +21,7 @@ final class CoverSearch {
     private final BitSet forcedTools = new BitSet();
     private final BitSet reach = new BitSet();
     private final BitSet easing = new BitSet();
+    /** Null when the forced jobs close everything. */
     private final OpenItems open;
     private double best = Double.POSITIVE_INFINITY;
     private int[] bestJobs = {};
@@ -37,7 +38,7 @@ final class CoverSearch {
                 force(table.closedBy[i][0], left);
             }
         }
-        open = new OpenItems(table, left);
+        open = left.isEmpty() ? null : new OpenItems(table, left);
     }
 
     private void force(int job, BitSet left) {
@@ -99,11 +100,16 @@ final class CoverSearch {
         for (int j = forced.nextSetBit(0); j >= 0; j = forced.nextSetBit(j + 1)) {
             cost += table.jobs[j].direct();
         }
-        OpenItems.Found found = open.cheapest(stepCost, paid, forcedTools, out, best - cost);
-        if (found != null) {
-            best = cost + found.cost();
-            bestJobs = found.jobs();
+        if (cost < best && open == null) {
+            best = cost;
             bestEasing = eased;
+        } else if (cost < best) {
+            OpenItems.Found found = open.cheapest(stepCost, paid, forcedTools, out, best - cost);
+            if (found != null) {
+                best = cost + found.cost();
+                bestJobs = found.jobs();
+                bestEasing = eased;
+            }
         }
     }
 }

@@ -1,6 +1,7 @@
 package worthsaving.repair;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.Currency;
 import java.util.List;
@@ -29,23 +30,31 @@ final class PlanWriter {
     }
 
     RepairWork work(List<Cover> covers) {
-        BitSet chosen = new BitSet();
-        BitSet paid = new BitSet();
+        BitSet chosen = new BitSet(table.jobs.length);
+        BitSet paid = new BitSet(table.access.size());
         for (Cover cover : covers) {
             paid.or(cover.paid());
             for (int j : cover.jobs()) {
                 chosen.set(j);
             }
         }
-        List<Job> jobs = new ArrayList<>();
-        BitSet buys = new BitSet();
+        double hours = 0;
+        PaidStep[] steps = new PaidStep[paid.cardinality()];
+        int count = 0;
+        for (int s = paid.nextSetBit(0); s >= 0; s = paid.nextSetBit(s + 1)) {
+            int easer = table.access.easer(s, paid);
+            hours += table.access.hours[s] * table.access.factor(s, easer);
+            steps[count++] = table.access.paidStep(s, easer);
+        }
         double separate = 0;
-        double hours = table.access.hoursOf(paid);
         double cost = hours * table.rate;
         double reserve = 0;
+        Job[] jobs = new Job[chosen.cardinality()];
+        BitSet buys = new BitSet(table.tools.length);
+        count = 0;
         for (int j = chosen.nextSetBit(0); j >= 0; j = chosen.nextSetBit(j + 1)) {
             Entry entry = table.jobs[j];
-            jobs.add(entry.job());
+            jobs[count++] = entry.job();
             separate += entry.aloneHours();
             hours += entry.hours();
             cost += entry.cost();
@@ -54,15 +63,11 @@ final class PlanWriter {
                 buys.set(t);
             }
         }
-        List<Purchase> purchases = new ArrayList<>();
+        List<Purchase> purchases = new ArrayList<>(buys.cardinality());
         for (int t = buys.nextSetBit(0); t >= 0; t = buys.nextSetBit(t + 1)) {
             purchases.add(table.purchases[t]);
             cost += table.toolPrice[t];
         }
-        List<PaidStep> steps = new ArrayList<>();
-        for (int s = paid.nextSetBit(0); s >= 0; s = paid.nextSetBit(s + 1)) {
-            steps.add(table.access.paidStep(s, paid));
-        }
-        return new RepairWork(jobs, steps, purchases, separate, hours, cost, reserve);
+        return new RepairWork(Arrays.asList(jobs), Arrays.asList(steps), purchases, separate, hours, cost, reserve);
     }
 }
