@@ -36,6 +36,11 @@ record Flow(double[] before, double[] unit, double[] ownHours, double[] ownLabou
         days[i] = from.days[i];
     }
 
+    /** What income tax is taken of, where it is above zero. */
+    double taxable(int i, double price) {
+        return before[i] - unit[i] * price + ownLabour[i];
+    }
+
     /** Profit at a price after income tax; own labour is not deductible. */
     double profit(int i, double price, double[] incomeTax) {
         double profit = before[i] - unit[i] * price;

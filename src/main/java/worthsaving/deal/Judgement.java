@@ -21,6 +21,9 @@ final class Judgement {
     private final double[] weights;
     private final FlowSet flows;
     private final Map<WayOut, PriceLimit> limits = new EnumMap<>(WayOut.class);
+    /** By way out that the rule leaves open: the most to pay. */
+    private final Map<WayOut, Limit> under = new EnumMap<>(WayOut.class);
+    private final OptionalDouble breakEven;
 
     Judgement(PreparedDeal prepared, DealTerms terms, BuyerRule rule) {
         this.prepared = prepared;
@@ -31,14 +34,23 @@ final class Judgement {
         for (WayOut way : WayOut.values()) {
             limits.put(way, flows.limit(way));
         }
+        buying().forEach(way -> under.put(way, limits.get(way).under(rule)));
+        breakEven = buying()
+                .map(w -> limits.get(w).breakEven())
+                .filter(OptionalDouble::isPresent)
+                .mapToDouble(OptionalDouble::getAsDouble)
+                .max();
+    }
+
+    /** Whether this judges by these very terms and this very rule. */
+    boolean isBy(DealTerms otherTerms, BuyerRule otherRule) {
+        return terms == otherTerms && rule == otherRule;
     }
 
     Assessment at(Optional<Money> ask) {
-        Map<WayOut, Limit> under = new EnumMap<>(WayOut.class);
-        buying().forEach(way -> under.put(way, limits.get(way).under(rule)));
-        MostToPay most = mostToPay(under, ask);
+        MostToPay most = mostToPay(ask);
         Money price = ask.or(most::limit).orElse(Money.zero(terms.currency()));
-        WayOut best = bestAt(price.amount(), under);
+        WayOut best = bestAt(price.amount());
         List<WayResult> ways = Stream.of(WayOut.values())
                 .map(way -> result(way, price, Optional.ofNullable(under.get(way)))).toList();
         // Walking away is explained by what repairing would have brought.
@@ -56,7 +68,7 @@ final class Judgement {
         return Stream.of(WayOut.values()).filter(w -> w != WayOut.WALK_AWAY && rule.ways().contains(w));
     }
 
-    private MostToPay mostToPay(Map<WayOut, Limit> under, Optional<Money> ask) {
+    private MostToPay mostToPay(Optional<Money> ask) {
         WayOut way = WayOut.WALK_AWAY;
         Limit limit = new Limit(OptionalDouble.empty(), MostToPay.Binding.TARGET_PROFIT);
         for (Map.Entry<WayOut, Limit> entry : under.entrySet()) {
@@ -67,8 +79,6 @@ final class Judgement {
                 limit = entry.getValue();
             }
         }
-        OptionalDouble breakEven = buying().map(w -> limits.get(w).breakEven()).filter(OptionalDouble::isPresent)
-                .mapToDouble(OptionalDouble::getAsDouble).max();
         Optional<Money> price = money(limit.price());
         Optional<Money> opening = price.map(p -> opening(p.amount(), ask));
         return new MostToPay(price, opening, money(breakEven), way, limit.binding());
@@ -84,7 +94,7 @@ final class Judgement {
      * Among the ways that are open and meet the rule at this price, or else among all that are open, the one
      * with the greatest expected profit; not buying when none has any.
      */
-    private WayOut bestAt(double price, Map<WayOut, Limit> under) {
+    private WayOut bestAt(double price) {
         List<WayOut> meeting = buying().filter(w -> under.get(w).price().orElse(-1) >= price).toList();
         return (meeting.isEmpty() ? buying() : meeting.stream())
                 .filter(w -> limits.get(w).expectedProfit(price) > 0)

@@ -29,6 +29,8 @@ public final class PreparedDeal {
     private final double meanValue;
     private final PertTable pert;
     private final int levels;
+    /** Serves the next price under the same terms and rule; it is never changed once made. */
+    private volatile Judgement last;
 
     PreparedDeal(DealCase deal) {
         this.deal = deal;
@@ -77,7 +79,12 @@ public final class PreparedDeal {
      * @param ask asking price; without one the outcomes are shown at the most to pay
      */
     public Assessment assess(DealTerms terms, BuyerRule rule, Optional<Money> ask) {
-        return new Judgement(this, terms, rule).at(ask);
+        Judgement judgement = last;
+        if (judgement == null || !judgement.isBy(terms, rule)) {
+            judgement = new Judgement(this, terms, rule);
+            last = judgement;
+        }
+        return judgement.at(ask);
     }
 
     /**

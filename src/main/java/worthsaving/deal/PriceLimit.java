@@ -1,7 +1,7 @@
 package worthsaving.deal;
 
+import java.util.Arrays;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import worthsaving.deal.MostToPay.Binding;
 
 /**
@@ -29,19 +29,19 @@ final class PriceLimit {
 
     Limit under(BuyerRule rule) {
         double target = rule.targetProfit().amount();
-        Limit limit = new Limit(greatest(b -> expectedProfit(b) - target), Binding.TARGET_PROFIT);
+        Limit limit = new Limit(greatest(new Expected(target)), Binding.TARGET_PROFIT);
         double most = rule.mostChanceOfLoss().value() + 1e-12;
-        limit = lower(limit, new Limit(greatest(b -> most - chanceOfLoss(b)), Binding.CHANCE_OF_LOSS));
+        limit = lower(limit, new Limit(greatest(new Loss(most)), Binding.CHANCE_OF_LOSS));
         double hours = PatternMeans.mean(flow.ownHours(), weights);
         if (rule.leastPerHour().isPresent() && hours > 0) {
             double least = rule.leastPerHour().getAsDouble() * hours - PatternMeans.mean(flow.ownLabour(), weights);
-            limit = lower(limit, new Limit(greatest(b -> expectedProfit(b) - least), Binding.PROFIT_PER_HOUR));
+            limit = lower(limit, new Limit(greatest(new Expected(least)), Binding.PROFIT_PER_HOUR));
         }
         return limit;
     }
 
     OptionalDouble breakEven() {
-        return greatest(this::expectedProfit);
+        return greatest(new Expected(0));
     }
 
     double expectedProfit(double price) {
@@ -52,30 +52,107 @@ final class PriceLimit {
         return sum;
     }
 
-    private double chanceOfLoss(double price) {
-        double sum = 0;
-        for (int i = 0; i < weights.length; i++) {
-            if (flow.profit(i, price, incomeTax) < 0) {
-                sum += weights[i];
-            }
+    /** What must not fall below zero. Once a price is known to lie between two, few points are left to look at. */
+    private abstract class Margin {
+        final int[] open = new int[weights.length];
+        int count = weights.length;
+
+        Margin() {
+            Arrays.setAll(open, i -> i);
         }
-        return sum;
+
+        abstract double at(double price);
+
+        /** Whether the point behaves the same at all prices between, and has been counted in. */
+        abstract boolean settled(int point, double low, double high);
+
+        final void between(double low, double high) {
+            int kept = 0;
+            for (int k = 0; k < count; k++) {
+                if (!settled(open[k], low, high)) {
+                    open[kept++] = open[k];
+                }
+            }
+            count = kept;
+        }
+    }
+
+    /** Expected profit over a target: at each point linear in the price on either side of where tax begins. */
+    private final class Expected extends Margin {
+        private double level;
+        private double slope;
+
+        Expected(double target) {
+            level = -target;
+        }
+
+        @Override
+        double at(double price) {
+            double sum = level - slope * price;
+            for (int k = 0; k < count; k++) {
+                sum += weights[open[k]] * flow.profit(open[k], price, incomeTax);
+            }
+            return sum;
+        }
+
+        @Override
+        boolean settled(int point, double low, double high) {
+            boolean taxed = flow.taxable(point, high) > 0;
+            if (taxed != flow.taxable(point, low) > 0) {
+                return false;
+            }
+            double tax = taxed ? incomeTax[point] : 0;
+            level += weights[point] * (flow.before()[point] * (1 - tax) - tax * flow.ownLabour()[point]);
+            slope += weights[point] * flow.unit()[point] * (1 - tax);
+            return true;
+        }
+    }
+
+    /** Room under the chance of loss put up with. */
+    private final class Loss extends Margin {
+        private final double most;
+        private double lost;
+
+        Loss(double most) {
+            this.most = most;
+        }
+
+        @Override
+        double at(double price) {
+            double sum = lost;
+            for (int k = 0; k < count; k++) {
+                if (flow.profit(open[k], price, incomeTax) < 0) {
+                    sum += weights[open[k]];
+                }
+            }
+            return most - sum;
+        }
+
+        @Override
+        boolean settled(int point, double low, double high) {
+            if (flow.profit(point, low, incomeTax) < 0) {
+                lost += weights[point];
+                return true;
+            }
+            return flow.profit(point, high, incomeTax) >= 0;
+        }
     }
 
     /** Greatest price of zero or more with a margin of zero or more; the margin never rises with price. */
-    private static OptionalDouble greatest(DoubleUnaryOperator margin) {
-        if (margin.applyAsDouble(0) < 0) {
+    private static OptionalDouble greatest(Margin margin) {
+        if (margin.at(0) < 0) {
             return OptionalDouble.empty();
         }
         double low = 0;
         double high = 1_000;
-        while (high < GREATEST && margin.applyAsDouble(high) >= 0) {
+        while (high < GREATEST && margin.at(high) >= 0) {
             low = high;
             high *= 2;
         }
         while (high - low > EXACT_TO) {
+            margin.between(low, high);
             double middle = (low + high) / 2;
-            if (margin.applyAsDouble(middle) >= 0) {
+            if (margin.at(middle) >= 0) {
                 low = middle;
             } else {
                 high = middle;
