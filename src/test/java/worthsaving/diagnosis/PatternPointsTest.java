@@ -3,10 +3,33 @@ package worthsaving.diagnosis;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.hipparchus.random.SobolSequenceGenerator;
 import org.junit.jupiter.api.Test;
 import worthsaving.quantity.Seed;
 
 class PatternPointsTest {
+
+    private static final double UNIT = 0x1p-52;
+
+    /** Reference: Joe and Kuo's sequence as Hipparchus generates it; the shift is the same at every point. */
+    @Test
+    void a_point_is_the_sobol_point_with_a_digital_shift() {
+        SobolSequenceGenerator sobol = new SobolSequenceGenerator(130);
+        PatternPoints points = new PatternPoints(130, Seed.DEFAULT);
+        long[] shift = new long[130];
+        for (int j = 0; j < 5_000; j++) {
+            double[] reference = sobol.nextVector();
+            points.next();
+            for (int c = 0; c < shift.length; c++) {
+                long flipped = (long) (reference[c] / UNIT) ^ (long) (points.at(c) / UNIT);
+                if (j == 0) {
+                    shift[c] = flipped;
+                }
+                assertThat(flipped).isEqualTo(shift[c]);
+            }
+        }
+        assertThat(shift).doesNotHaveDuplicates();
+    }
 
     @Test
     void every_coordinate_falls_once_into_each_of_256_slices() {
