@@ -1,6 +1,8 @@
 package worthsaving.desktop;
 
 import java.util.Map;
+import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyDoubleWrapper;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 
@@ -16,17 +18,18 @@ public final class Look {
     private final Parent root;
     private final Settings settings;
     private Theme theme;
-    private double textSize;
+    private final ReadOnlyDoubleWrapper textSize = new ReadOnlyDoubleWrapper(USUAL);
 
     Look(Parent root, Settings settings) {
         this.root = root;
         this.settings = settings;
         this.theme = settings.get(THEME).filter("DARK"::equals).isPresent() ? Theme.DARK : Theme.LIGHT;
-        this.textSize = settings.get(SIZE).map(Look::number).orElse(USUAL);
+        this.textSize.set(settings.get(SIZE).map(Look::number).orElse(USUAL));
     }
 
-    public double textSize() {
-        return textSize;
+    /** Size of ordinary text in pixels, by which everything is measured. */
+    public ReadOnlyDoubleProperty textSizeProperty() {
+        return textSize.getReadOnlyProperty();
     }
 
     public void otherTheme() {
@@ -37,13 +40,13 @@ public final class Look {
 
     /** @param steps above zero for larger text; zero for the usual size */
     public void resize(int steps) {
-        textSize = steps == 0 ? USUAL : Math.max(SMALLEST, Math.min(LARGEST, textSize + steps));
-        settings.put(SIZE, Double.toString(textSize));
+        textSize.set(steps == 0 ? USUAL : Math.max(SMALLEST, Math.min(LARGEST, textSize.get() + steps)));
+        settings.put(SIZE, Double.toString(textSize.get()));
         apply();
     }
 
     void apply() {
-        theme.apply(root, textSize);
+        theme.apply(root, textSize.get());
     }
 
     /** Keys for sizes that the menus cannot show, such as those of the number pad. */

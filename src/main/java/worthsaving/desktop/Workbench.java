@@ -38,10 +38,10 @@ public final class Workbench extends BorderPane {
         screen.require();
         this.look = new Look(this, settings);
         this.lot = new LotModel(ground, background, screen);
-        this.lotView = new LotView(lot, settings, look.textSize(),
+        this.lotView = new LotView(lot, settings, look.textSizeProperty(),
                 sampleLot.getFileName().toString(), row -> openCar(row.listing()), this::choose);
         this.car = new CarModel(ground, background, screen);
-        this.carView = new CarView(car, look.textSize());
+        this.carView = new CarView(car, look.textSizeProperty());
         lot.adverts().onOpen(this::openCar);
         lotSwitch.setOnAction(e -> showLot());
         carSwitch.setOnAction(e -> showCar());

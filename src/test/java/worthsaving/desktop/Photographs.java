@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
@@ -12,6 +13,9 @@ import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.control.Tab;
+import javafx.scene.control.TabPane;
+import javafx.scene.control.TitledPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
@@ -53,32 +57,42 @@ public final class Photographs {
             stage = new Stage();
             stage.setScene(new Scene(bench, 1280, 800));
             bench.dress();
+            bench.look().resize(Integer.getInteger("larger", 0));
             stage.show();
             bench.open(project.sampleLot());
             return null;
         });
         await(() -> !bench.lot().busyProperty().get() && !bench.lot().rows().isEmpty());
         both("lot");
-        String id = System.getProperty("car", "L03");
         onScreen(() -> {
-            bench.openCar(bench.lot().listing(id).orElseThrow());
+            bench.openCar(bench.lot().listing(System.getProperty("car", "L04")).orElseThrow());
             return null;
         });
-        await(() -> bench.car().pictureProperty().get() != null && !bench.car().busyProperty().get());
-        String[] pages = {"decision", "items", "plan", "ways", "value", "facts"};
-        for (int i = 0; i < pages.length; i++) {
-            int page = i;
+        await(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get());
+        TabPane tabs = (TabPane) bench.lookup("#car .tab-pane");
+        for (Tab tab : tabs.getTabs()) {
             onScreen(() -> {
-                ((javafx.scene.control.TabPane) bench.lookup("#car .tab-pane")).getSelectionModel().select(page);
+                tabs.getSelectionModel().select(tab);
                 return null;
             });
-            both("car-" + pages[i]);
+            both("car-" + tab.getId().replace("tab-", ""));
         }
+        onScreen(() -> {
+            bench.showLot();
+            bench.open(project.sampleLot().resolveSibling("bad").resolve("cells.csv"));
+            return null;
+        });
+        await(() -> !bench.lot().busyProperty().get() && !bench.lot().problems().isEmpty());
+        onScreen(() -> {
+            ((TitledPane) bench.lookup("#lot-problems")).setExpanded(true);
+            return null;
+        });
+        both("lot-problems");
     }
 
     private void both(String name) throws Exception {
         for (Theme theme : Theme.values()) {
-            picture(name + "-" + theme.name().toLowerCase(java.util.Locale.ROOT));
+            picture(name + "-" + theme.name().toLowerCase(Locale.ROOT));
             onScreen(() -> {
                 bench.look().otherTheme();
                 return null;

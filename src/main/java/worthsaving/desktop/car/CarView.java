@@ -2,6 +2,7 @@ package worthsaving.desktop.car;
 
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -15,22 +16,24 @@ import worthsaving.desktop.Texts;
 /** The screen of one car: findings on the left, sliders on the right, what follows from them between. */
 public final class CarView extends BorderPane {
 
-    private static final double LEFT = 24;
-    private static final double RIGHT = 20;
+    /** Widths of the side columns: partly by the text, partly by the window, so that large text leaves a middle. */
+    private static final double LEFT = 10;
+    private static final double LEFT_SHARE = 0.142;
+    private static final double RIGHT = 9;
+    private static final double RIGHT_SHARE = 0.115;
 
     private final ChecklistView checklist;
     private final TabPane tabs = new TabPane();
 
     /** @param em size of ordinary text in pixels, by which the columns are measured */
-    public CarView(CarModel model, double em) {
+    public CarView(CarModel model, ReadOnlyDoubleProperty em) {
         setId("car");
         getStyleClass().add("screen");
         checklist = new ChecklistView(model);
-        checklist.setPrefWidth(LEFT * em);
+        checklist.prefWidthProperty().bind(em.multiply(LEFT).add(widthProperty().multiply(LEFT_SHARE)));
         LeverPanel levers = new LeverPanel(model);
-        levers.setPrefWidth(RIGHT * em);
         ScrollPane right = scroll(levers);
-        right.setPrefWidth(RIGHT * em);
+        right.prefWidthProperty().bind(em.multiply(RIGHT).add(widthProperty().multiply(RIGHT_SHARE)));
         DecisionView decision = new DecisionView(checklist::seek);
         ItemsView items = new ItemsView();
         PlanView plan = new PlanView();
@@ -78,7 +81,6 @@ public final class CarView extends BorderPane {
     private static ScrollPane scroll(Node content) {
         ScrollPane scroll = new ScrollPane(content);
         scroll.setFitToWidth(true);
-        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         return scroll;
     }
 

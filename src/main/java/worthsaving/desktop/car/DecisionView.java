@@ -25,7 +25,6 @@ final class DecisionView extends VBox {
         super(10);
         getStyleClass().add("tab-page");
         checks = new NextCheckTable(CHECKS, onSeek);
-        chart.setPrefHeight(215);
         VBox.setVgrow(chart, Priority.SOMETIMES);
         getChildren().addAll(Words.explained(title, Texts.of("chart.explain")), chart, reasons,
                 Words.explained(Words.plain(Texts.of("checks.title"), "subheading"), Texts.of("checks.why")), checks);

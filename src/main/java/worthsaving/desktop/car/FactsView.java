@@ -23,6 +23,8 @@ import worthsaving.vehicle.Vehicle;
 /** What is known of the car, to be corrected; what was guessed is marked, with the reason. */
 final class FactsView extends VBox {
 
+    private static final double FIELD_WIDTH = 130;
+
     private final CarModel model;
     private final GridPane grid = new GridPane();
     private final VBox more = new VBox(10);
@@ -100,7 +102,7 @@ final class FactsView extends VBox {
     private void figure(String key, Fact<?> fact, Correction.Figure figure) {
         TextField field = new TextField(Correction.text(shown, figure));
         field.setId("fact-" + key);
-        field.setPrefColumnCount(8);
+        field.setMaxWidth(FIELD_WIDTH);
         field.setAccessibleText(Texts.of("fact." + key));
         field.setOnAction(e -> enter(field, figure));
         field.focusedProperty().addListener((o, was, is) -> {

@@ -6,7 +6,8 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
-import javafx.scene.layout.HBox;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import worthsaving.catalog.FindingKind;
 import worthsaving.desktop.Texts;
@@ -35,12 +36,13 @@ final class FindingLine extends VBox {
             getChildren().add(Words.wrapped(Texts.of("caution", finding.caution()), "caution"));
         }
         ToggleGroup group = new ToggleGroup();
-        HBox row = new HBox();
+        FlowPane row = new FlowPane();
         row.getStyleClass().add("answers");
         for (Sight sight : Sight.values()) {
             ToggleButton answer = new ToggleButton(Texts.of("sight", sight));
             answer.setId(sight.name() + "-" + finding.id());
             answer.getStyleClass().add("answer");
+            answer.setMinWidth(Region.USE_PREF_SIZE);
             answer.setToggleGroup(group);
             answer.setTooltip(new Tooltip(Texts.of("sight.explain", sight)));
             answer.setAccessibleText(finding.name() + ": " + answer.getText());

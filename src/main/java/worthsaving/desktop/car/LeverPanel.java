@@ -49,7 +49,7 @@ final class LeverPanel extends VBox {
         Row(Lever lever) {
             super(1);
             this.lever = lever;
-            Label name = Words.explained(Words.plain(lever.label()), lever.explanation());
+            Label name = Words.explained(Words.wrapped(lever.label()), lever.explanation());
             name.setLabelFor(slider);
             HBox.setHgrow(name, Priority.ALWAYS);
             name.setMaxWidth(Double.MAX_VALUE);

@@ -55,6 +55,7 @@ final class NextCheckTable extends GridPane {
     private void line(int row, CheckValue check) {
         Hyperlink name = new Hyperlink(check.finding().name());
         name.setWrapText(true);
+        name.getStyleClass().add("name-column");
         name.setTooltip(new Tooltip(Texts.of("checks.seek")));
         name.setOnAction(e -> onSeek.accept(check.finding().name()));
         add(name, 0, row);

@@ -10,7 +10,7 @@ import worthsaving.desktop.Texts;
 /** How often each profit comes about: a bar a bin, loss in its own colour left of zero, money below. */
 final class OutcomeChart extends Region {
 
-    private static final int LABELS = 8;
+    private static final double LABEL_SPACE = 4.5;
     private static final double TOP = 2.9;
     private static final double FOOT = 3.0;
 
@@ -41,7 +41,8 @@ final class OutcomeChart extends Region {
         if (outcomes == null || getWidth() < 50) {
             return;
         }
-        double em = new Text("M").getLayoutBounds().getHeight();
+        double em = text("0", "axis-label").getLayoutBounds().getHeight();
+        getChildren().clear();
         double top = TOP * em;
         double base = getHeight() - FOOT * em;
         double unit = (base - top) / outcomes.tallest();
@@ -56,12 +57,12 @@ final class OutcomeChart extends Region {
         line(0, base, getWidth(), base, "axis");
         line(x(0), top - 0.2 * em, x(0), base, "zero");
         line(x(outcomes.mean()), top - 0.2 * em, x(outcomes.mean()), base, "mean");
-        axis(base, em);
+        axis(base, em, (int) Math.max(2, getWidth() / (LABEL_SPACE * em)));
         heads(em);
     }
 
-    private void axis(double base, double em) {
-        double tick = outcomes.tick(LABELS);
+    private void axis(double base, double em, int labels) {
+        double tick = outcomes.tick(labels);
         for (double at = Math.ceil(outcomes.low() / tick) * tick; at <= outcomes.high(); at += tick) {
             line(x(at), base, x(at), base + 0.25 * em, "axis");
             Text text = text(Figures.amount(at), "axis-label");

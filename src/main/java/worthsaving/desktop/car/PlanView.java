@@ -54,7 +54,7 @@ final class PlanView extends VBox {
             Job job = plan.jobs().get(i);
             int row = i + 1;
             grid.add(Words.whole(Integer.toString(row), "number-mark"), 0, row);
-            grid.add(Words.wrapped(job.name()), 1, row);
+            grid.add(Words.wrapped(job.name(), "name-column"), 1, row);
             grid.add(Words.whole(Texts.of("source", job.partSource())), 2, row);
             right(grid, Figures.money(job.parts()), 3, row);
             right(grid, Figures.money(job.consumables()), 4, row);
@@ -91,7 +91,7 @@ final class PlanView extends VBox {
         grid.add(Words.whole(Texts.of("plan.paid"), "soft"), 2 + jobs, 0);
         for (int s = 0; s < steps.size(); s++) {
             Line step = steps.get(s);
-            grid.add(Words.wrapped(step.name()), 0, s + 1);
+            grid.add(Words.wrapped(step.name(), "name-column"), 0, s + 1);
             for (int j = 0; j < jobs; j++) {
                 boolean needed = step.neededBy().contains(plan.jobs().get(j).id());
                 Label dot = Words.plain(needed ? "\u25cf" : "\u00b7", needed ? "dot" : "soft");

@@ -49,7 +49,7 @@ final class ValueView extends VBox {
         for (ValueForecast.Step step : steps) {
             Label factor = Words.whole(row == 0 ? "" : "\u00d7 " + Figures.number(step.factor(), 3));
             GridPane.setHalignment(factor, HPos.RIGHT);
-            Label why = Words.wrapped(step.why(), "soft");
+            Label why = Words.wrapped(step.why(), "soft", "name-column");
             GridPane.setHgrow(why, Priority.ALWAYS);
             grid.addRow(row++, Words.whole(step.name()), factor, why);
         }

@@ -14,7 +14,7 @@ import java.util.stream.Collectors;
  */
 public record ColumnLayout(List<Shown> columns, Optional<Sorting> sorting) {
 
-    /** One column. @param width in pixels; 0 for the usual one */
+    /** One column. @param width in sizes of ordinary text; 0 for the usual one */
     public record Shown(LotColumn column, double width, boolean visible) {}
 
     /** Sorted by this column. */
@@ -41,7 +41,7 @@ public record ColumnLayout(List<Shown> columns, Optional<Sorting> sorting) {
             }
             if (part.startsWith("<") || part.startsWith(">")) {
                 sorting = Optional.of(new Sorting(column.get(), part.startsWith("<")));
-            } else if (cells.length == 3 && cells[1].matches("\\d{1,5}(\\.\\d+)?")) {
+            } else if (cells.length == 3 && cells[1].matches("\\d{1,3}(\\.\\d+)?")) {
                 columns.add(new Shown(column.get(), Double.parseDouble(cells[1]), cells[2].equals("shown")));
             }
         }

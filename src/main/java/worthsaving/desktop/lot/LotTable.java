@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.ListChangeListener;
 import javafx.collections.transformation.FilteredList;
@@ -26,16 +27,17 @@ import worthsaving.desktop.Texts;
 /** The table of listings. Columns can be moved, widened, hidden and sorted by, and stay so. */
 final class LotTable extends TableView<LotRow> {
 
+    private static final double NARROWEST = 30;
     private static final String LAYOUT = "lot.columns";
 
     private final FilteredList<LotRow> shown;
     private final Settings settings;
-    private final double em;
+    private final ReadOnlyDoubleProperty em;
     private StripScale scale = new StripScale(-1, 1);
     private boolean restoring;
 
-    /** @param em width of the letter m in pixels, by which columns are measured */
-    LotTable(LotModel model, Settings settings, double em, Consumer<LotRow> onOpen) {
+    /** @param em size of ordinary text in pixels, by which columns are measured */
+    LotTable(LotModel model, Settings settings, ReadOnlyDoubleProperty em, Consumer<LotRow> onOpen) {
         this.settings = settings;
         this.em = em;
         setId("lot-table");
@@ -53,6 +55,8 @@ final class LotTable extends TableView<LotRow> {
             Platform.runLater(this::explainHeaders);
         });
         getSortOrder().addListener((ListChangeListener<Object>) c -> remember());
+        em.addListener((o, was, is) -> getColumns().forEach(
+                c -> c.setPrefWidth(c.getWidth() * is.doubleValue() / was.doubleValue())));
         skinProperty().addListener(o -> Platform.runLater(this::explainHeaders));
         model.rows().addListener((ListChangeListener<LotRow>) c -> {
             scale = StripScale.of(model.rows());
@@ -108,7 +112,7 @@ final class LotTable extends TableView<LotRow> {
         getColumns().clear();
         for (ColumnLayout.Shown shownColumn : layout.columns()) {
             TableColumn<LotRow, LotRow> column = column(shownColumn.column());
-            column.setPrefWidth(shownColumn.width() > 0 ? shownColumn.width() : shownColumn.column().width() * em);
+            column.setPrefWidth(em.get() * (shownColumn.width() > 0 ? shownColumn.width() : shownColumn.column().width()));
             column.setVisible(shownColumn.visible());
             getColumns().add(column);
             column.widthProperty().addListener(o -> remember());
@@ -139,7 +143,7 @@ final class LotTable extends TableView<LotRow> {
         column.setText(kind.title());
         column.setUserData(kind);
         column.setId("lot-" + kind.name());
-        column.setMinWidth(2.5 * em);
+        column.setMinWidth(NARROWEST);
         column.setComparator(kind.order());
         column.setCellValueFactory(cell -> new SimpleObjectProperty<>(cell.getValue()));
         column.setCellFactory(c -> LotCells.of(kind, () -> scale));
@@ -151,7 +155,7 @@ final class LotTable extends TableView<LotRow> {
             return;
         }
         List<ColumnLayout.Shown> columns = getColumns().stream()
-                .map(c -> new ColumnLayout.Shown((LotColumn) c.getUserData(), c.getWidth(), c.isVisible()))
+                .map(c -> new ColumnLayout.Shown((LotColumn) c.getUserData(), c.getWidth() / em.get(), c.isVisible()))
                 .toList();
         Optional<ColumnLayout.Sorting> sorting = getSortOrder().stream().findFirst()
                 .map(c -> new ColumnLayout.Sorting(

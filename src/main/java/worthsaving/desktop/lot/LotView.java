@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -27,21 +28,26 @@ import worthsaving.ranking.Order;
 /** The screen of all listings. */
 public final class LotView extends VBox {
 
+    private static final double MIN_ROWS = 8;
+
     private final LotModel model;
     private final LotTable table;
     private final TextField words = new TextField();
     private LotFilter filter = LotFilter.ALL;
 
-    /** @param sampleTitle name of the invented lot, which is marked as such */
+    /**
+     * @param em size of ordinary text in pixels
+     * @param sampleTitle name of the invented lot, which is marked as such
+     */
     public LotView(
-            LotModel model, Settings settings, double em, String sampleTitle, Consumer<LotRow> onOpen,
+            LotModel model, Settings settings, ReadOnlyDoubleProperty em, String sampleTitle, Consumer<LotRow> onOpen,
             Runnable onChoose) {
         this.model = model;
         this.table = new LotTable(model, settings, em, onOpen);
         getStyleClass().add("screen");
         setId("lot");
         VBox.setVgrow(table, Priority.ALWAYS);
-        table.setMinHeight(8 * em);
+        table.minHeightProperty().bind(em.multiply(MIN_ROWS));
         getChildren().addAll(title(sampleTitle, onChoose), filters(), trouble(), table, new ProblemPanel(model),
                 new AdvertBox(model));
     }

@@ -16,7 +16,7 @@ class ColumnLayoutTest {
     void what_was_written_is_read_back() {
         List<ColumnLayout.Shown> columns = new ArrayList<>();
         for (LotColumn column : LotColumn.values()) {
-            columns.add(new ColumnLayout.Shown(column, 40.5 + column.ordinal(), column != LotColumn.DAYS));
+            columns.add(new ColumnLayout.Shown(column, 4.5 + column.ordinal(), column != LotColumn.DAYS));
         }
         Collections.reverse(columns);
         ColumnLayout layout = new ColumnLayout(columns, Optional.of(new ColumnLayout.Sorting(LotColumn.ASK, false)));
