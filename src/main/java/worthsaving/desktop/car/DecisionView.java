@@ -18,6 +18,7 @@ final class DecisionView extends VBox {
 
     private final OutcomeChart chart = new OutcomeChart();
     private final Label title = Words.wrapped("", "subheading");
+    private final Label checksTitle = Words.plain("", "subheading");
     private final VBox reasons = new VBox(3);
     private final NextCheckTable checks;
 
@@ -27,7 +28,7 @@ final class DecisionView extends VBox {
         checks = new NextCheckTable(CHECKS, onSeek);
         VBox.setVgrow(chart, Priority.SOMETIMES);
         getChildren().addAll(Words.explained(title, Texts.of("chart.explain")), chart, reasons,
-                Words.explained(Words.plain(Texts.of("checks.title"), "subheading"), Texts.of("checks.why")), checks);
+                Words.explained(checksTitle, Texts.of("checks.why")), checks);
     }
 
     void show(CarPicture.Seen seen) {
@@ -37,6 +38,7 @@ final class DecisionView extends VBox {
         reasons.getChildren().clear();
         lines("decision.reasons", appraisal.verdict().reasons());
         lines("decision.changes", appraisal.verdict().wouldChange());
+        checksTitle.setText(Texts.of("checks.title", Figures.money(appraisal.checkedAt())));
         checks.show(appraisal.checks());
     }
 
