@@ -21,6 +21,9 @@ final class VerdictWriter {
     /** Below this share of the ask an offer is no longer worth the drive; common practice, no source. */
     private static final double WORTH_OFFERING = 0.5;
 
+    /** Items less likely than this are no reason of their own; common practice, no source. */
+    private static final double WORTH_NAMING = 0.05;
+
     private final DealCase deal;
     private final BuyerRule rule;
     private final Optional<Money> ask;
@@ -103,7 +106,7 @@ final class VerdictWriter {
     /** Items by how much expected profit hangs on what is known of them beyond the usual, heaviest first. */
     private Stream<ItemEffect> unusual() {
         return effects.stream()
-                .filter(e -> excess(e) > 0 && !everyday(e))
+                .filter(e -> e.probability() >= WORTH_NAMING && excess(e) > 0 && !everyday(e))
                 .sorted(Comparator.comparingDouble(this::excess).reversed());
     }
 
@@ -114,9 +117,7 @@ final class VerdictWriter {
 
     /** Work that every used car wants: no reason for or against this one. */
     private boolean everyday(ItemEffect e) {
-        FailureItem item = deal.items().get(e.item());
-        return item != null
-                && (item.flags().contains(Flag.SALE_PREPARATION) || item.flags().contains(Flag.WHILE_IN_THERE));
+        return isFlagged(e, Flag.SALE_PREPARATION) || isFlagged(e, Flag.WHILE_IN_THERE);
     }
 
     private List<String> wouldChange(Verdict.Kind kind) {
@@ -162,19 +163,23 @@ final class VerdictWriter {
         }
         flagged(Flag.HARD_STOP, rule.reviewAbove()).forEach(e -> reviews.add(
                 e.name() + " is " + percent(e.probability()) + " likely and would rule the car out."));
-        flagged(Flag.REVIEW, rule.reviewAbove()).forEach(e -> reviews.add(
-                e.name() + " is " + percent(e.probability()) + " likely and wants your own look and your yes."));
+        flagged(Flag.REVIEW, rule.reviewAbove()).stream()
+                .filter(e -> !isFlagged(e, Flag.HARD_STOP))
+                .forEach(e -> reviews.add(e.name() + " is " + percent(e.probability())
+                        + " likely and wants your own look and your yes."));
         return reviews;
     }
 
     private List<ItemEffect> flagged(Flag flag, Probability above) {
         return effects.stream()
                 .filter(e -> e.probability() > above.value())
-                .filter(e -> {
-                    FailureItem item = deal.items().get(e.item());
-                    return item != null && item.flags().contains(flag);
-                })
+                .filter(e -> isFlagged(e, flag))
                 .toList();
+    }
+
+    private boolean isFlagged(ItemEffect e, Flag flag) {
+        FailureItem item = deal.items().get(e.item());
+        return item != null && item.flags().contains(flag);
     }
 
     private static List<String> firstThree(List<String> first, List<String> then) {
