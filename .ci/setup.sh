@@ -69,11 +69,38 @@ need_java_and_maven() {
     fi
 }
 
+on_linux() {
+    [[ $OSTYPE == linux* ]]
+}
+
+# has_library NAME: whether NAME.so is there, as far as can be told; ldconfig is often outside a user's PATH.
+has_library() {
+    on_linux || return 0
+    local list=ldconfig
+    command -v ldconfig > /dev/null 2>&1 || list=/sbin/ldconfig
+    [[ -x $(command -v "$list") ]] || return 0
+    "$list" -p | grep "$1\.so" > /dev/null
+}
+
 # A screen that nobody looks at, and what JavaFX needs to draw on it; fails where it cannot be installed.
 need_virtual_screen() {
-    if ! command -v xvfb-run > /dev/null 2>&1 || ! ldconfig -p | grep -q 'libgtk-3\.so'; then
+    if ! command -v xvfb-run > /dev/null 2>&1 || ! has_library libgtk-3; then
         install_packages xvfb xauth libgtk-3-0 libxtst6 libxxf86vm1 libgl1 fontconfig fonts-dejavu-core || return 1
         hash -r
+    fi
+}
+
+# What JavaFX needs to open a window on the screen that is there.
+need_window_libraries() {
+    if ! has_library libgtk-3; then
+        install_packages libgtk-3-0 libxtst6 libxxf86vm1 libgl1 fontconfig fonts-dejavu-core || return 1
+    fi
+}
+
+# Fitting price models runs native code that wants the OpenMP library; saved models work without.
+need_fitting_library() {
+    if ! has_library libgomp; then
+        install_packages libgomp1
     fi
 }
 
