@@ -12,7 +12,7 @@ import worthsaving.quantity.Probability;
  */
 final class StorySearch {
 
-    private static final int MOST_ITEMS = 12;
+    private static final int MOST_ITEMS = 6;
 
     /** Divergence, in nats, below which an item is not worth a word. */
     private static final double LEAST_MOVE = 1e-3;
