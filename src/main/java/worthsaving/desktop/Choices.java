@@ -21,7 +21,8 @@ public final class Choices {
     /** As {@link #of}, with "not stated" as a further choice. */
     public static <E extends Enum<E>> ComboBox<Optional<E>> orNone(
             String prefix, E[] values, Optional<E> now, Consumer<? super Optional<E>> onChoice) {
-        List<Optional<E>> all = Stream.concat(Stream.of(Optional.<E>empty()), Stream.of(values).map(Optional::of)).toList();
+        List<Optional<E>> all = Stream.concat(Stream.of(Optional.<E>empty()), Stream.of(values).map(Optional::of))
+                .toList();
         return box(all, now, value -> value.map(v -> Texts.of(prefix, v)).orElse(Texts.of("choice.none")), onChoice);
     }
 

@@ -11,7 +11,8 @@ import worthsaving.vehicle.Vehicle;
 class CarNamesTest {
 
     @ParameterizedTest
-    @CsvSource({"volkswagen,Volkswagen", "f-150,F-150", "cr-v,CR-V", "grand cherokee,Grand Cherokee", "bmw,BMW", "x5,X5",
+    @CsvSource({"volkswagen,Volkswagen", "f-150,F-150", "cr-v,CR-V", "grand cherokee,Grand Cherokee", "bmw,BMW",
+            "x5,X5",
         "town & country,Town & Country", "rav4,RAV4", "'two  blanks',Two Blanks"})
     void names_are_spelled_for_people(String data, String shown) {
         assertThat(CarNames.capitals(data)).isEqualTo(shown);

@@ -12,7 +12,8 @@ import worthsaving.quantity.MoneyRange;
 class FiguresTest {
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {"0 | 0", "-0.3 | 0", "2300.4 | 2,300", "-1250 | \u22121,250", "999999.6 | 1,000,000"})
+    @CsvSource(delimiter = '|', value = {"0 | 0", "-0.3 | 0", "2300.4 | 2,300", "-1250 | \u22121,250",
+            "999999.6 | 1,000,000"})
     void amounts_are_whole_and_never_minus_zero(double amount, String text) {
         assertThat(Figures.amount(amount)).isEqualTo(text);
     }

@@ -36,16 +36,19 @@ class TextsTest {
             Map.entry("lot.order", Order.class), Map.entry("stage", FindingKind.Stage.class),
             Map.entry("sight", Observation.Sight.class), Map.entry("sight.explain", Observation.Sight.class),
             Map.entry("seller_says", Observation.Sight.class), Map.entry("pull", Observation.Sight.class),
-            Map.entry("lever", Lever.class), Map.entry("lever.explain", Lever.class), Map.entry("lever.unit", Lever.class),
+            Map.entry("lever", Lever.class), Map.entry("lever.explain", Lever.class),
+            Map.entry("lever.unit", Lever.class),
             Map.entry("source", PartSource.class), Map.entry("engine", Powertrain.Engine.class),
             Map.entry("timing", Powertrain.TimingDrive.class), Map.entry("gearbox", Powertrain.Gearbox.class),
             Map.entry("drive", Powertrain.Drive.class), Map.entry("title", TitleBrand.class),
-            Map.entry("problem", IntakeFault.Effect.class), Map.entry("hazard", Exposure.Hazard.class), Map.entry("level", Exposure.Level.class));
+            Map.entry("problem", IntakeFault.Effect.class), Map.entry("hazard", Exposure.Hazard.class),
+            Map.entry("level", Exposure.Level.class));
 
     @Test
     void every_text_that_the_code_asks_for_is_there() {
         Set<String> missing = new TreeSet<>();
-        Matcher call = Pattern.compile("(?:Texts\\.of|screenSwitch|lines|grid)\\(\\s*\"([a-z_.]+[a-z_])\"").matcher(code());
+        Matcher call = Pattern.compile("(?:Texts\\.of|screenSwitch|lines|grid)\\(\\s*\"([a-z_.]+[a-z_])\"")
+                .matcher(code());
         while (call.find()) {
             if (!Texts.BUNDLE.containsKey(call.group(1)) && !ENUMS.containsKey(call.group(1))) {
                 missing.add(call.group(1));

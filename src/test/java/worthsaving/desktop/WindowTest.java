@@ -118,7 +118,8 @@ class WindowTest {
     }
 
     private Appraisal core(Listing listing) {
-        return ((Judged.Done) new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings()).judge(listing)).appraisal();
+        return ((Judged.Done) new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings()).judge(listing))
+                .appraisal();
     }
 
     private void showsWhatTheCoreSays(FxRobot robot, Appraisal core) {
@@ -198,7 +199,8 @@ class WindowTest {
         double price = bench.car().value(Lever.PRICE);
         assertThat(price).isLessThan(1_200);
         Listing listing = bench.car().scenarioProperty().get().listing();
-        var prepared = (Preparation.Ready) new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings()).prepare(listing);
+        var prepared = (Preparation.Ready) new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings())
+                .prepare(listing);
         showsWhatTheCoreSays(robot, prepared.listing().appraise(GROUND.settings().terms(), GROUND.settings().rule(),
                 Optional.of(Money.usd(price))));
         robot.clickOn("#undo");

@@ -39,7 +39,8 @@ public record CarPicture(
     }
 
     /** One failure item, before and with the findings, and what moved it. */
-    public record Item(String id, String system, String name, String caution, double before, double now, List<Pull> pulls) {
+    public record Item(String id, String system, String name, String caution, double before, double now,
+            List<Pull> pulls) {
 
         public Item {
             pulls = List.copyOf(pulls);

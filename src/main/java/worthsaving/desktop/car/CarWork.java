@@ -57,7 +57,8 @@ final class CarWork {
 
     /** A car prepared, with what the screen says of its diagnosis. */
     private record Prepared(
-            Scenario scenario, Map<Lever, Double> at, PreparedListing listing, List<Item> items, List<Together> stories) {}
+            Scenario scenario, Map<Lever, Double> at, PreparedListing listing, List<Item> items,
+            List<Together> stories) {}
 
     synchronized CarPicture of(Scenario scenario, BooleanSupplier cancelled, IntConsumer progress) {
         Bench use = bench(scenario);
@@ -69,15 +70,16 @@ final class CarWork {
                 return new CarPicture(scenario, Optional.empty(), Optional.of(refused.why()));
             }
             PreparedListing ready = ((Preparation.Ready) preparation).listing();
-            prepared = new Prepared(scenario, at, ready, items(scenario, ready.diagnosis()), stories(ready.diagnosis()));
+            prepared = new Prepared(scenario, at, ready, items(scenario, ready.diagnosis()),
+                    stories(ready.diagnosis()));
         }
         JudgeSettings settings = levers.settings(scenario);
         Appraisal appraisal = prepared.listing().appraise(settings.terms(), settings.rule(), levers.price(scenario));
         WayOut best = appraisal.assessment().best();
         WayOut shown = best == WayOut.WALK_AWAY ? WayOut.REPAIR_AND_SELL : best;
         return new CarPicture(scenario, Optional.of(new CarPicture.Seen(
-                appraisal, prepared.items(), prepared.stories(), appraisal.likelyPlan().map(use.planner()::quote), shown,
-                Histogram.of(appraisal.assessment().way(shown).profit(), BINS))), Optional.empty());
+                appraisal, prepared.items(), prepared.stories(), appraisal.likelyPlan().map(use.planner()::quote),
+                shown, Histogram.of(appraisal.assessment().way(shown).profit(), BINS))), Optional.empty());
     }
 
     private Bench bench(Scenario scenario) {

@@ -33,7 +33,8 @@ final class ChecklistView extends VBox {
         this.model = model;
         this.checklist = new Checklist(model.findings());
         getStyleClass().addAll("panel", "padded");
-        Label title = Words.explained(Words.plain(Texts.of("checklist.title"), "subheading"), Texts.of("checklist.why"));
+        Label title = Words.explained(Words.plain(Texts.of("checklist.title"), "subheading"),
+                Texts.of("checklist.why"));
         title.setLabelFor(words);
         words.setId("checklist-words");
         words.setPromptText(Texts.of("checklist.words"));

@@ -55,7 +55,8 @@ final class FactsView extends VBox {
         }
         Listing listing = seen.appraisal().listing();
         if (!listing.story().isBlank()) {
-            more.getChildren().addAll(Words.plain(Texts.of("facts.story"), "subheading"), Words.wrapped(listing.story()));
+            more.getChildren().addAll(Words.plain(Texts.of("facts.story"), "subheading"),
+                    Words.wrapped(listing.story()));
         }
         more.getChildren().add(Words.wrapped(Texts.of("facts.origin", listing.origin()), "soft"));
     }

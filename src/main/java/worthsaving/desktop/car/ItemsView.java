@@ -46,7 +46,8 @@ final class ItemsView extends VBox {
         Label name = Words.wrapped(item.name(), "subheading");
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMaxWidth(Double.MAX_VALUE);
-        Label chance = Words.whole(Texts.of("items.chance", Figures.percent(item.before()), Figures.percent(item.now())));
+        Label chance = Words.whole(Texts.of("items.chance", Figures.percent(item.before()),
+                Figures.percent(item.now())));
         chance.setId("item-" + item.id());
         double em = Words.plain("").getFont().getSize();
         ChanceBar bar = new ChanceBar(item.before(), item.now());
@@ -68,7 +69,8 @@ final class ItemsView extends VBox {
     private static Label pull(Pull pull) {
         String strength = Texts.of(Pulls.key(pull.logRatio()));
         String said = Texts.of(pull.seller() ? "pull.seller" : "pull.seen", Texts.of("pull", pull.seen()));
-        Label line = Words.wrapped(Texts.of("pull.line", Pulls.arrow(pull.logRatio()), strength, pull.finding(), said), "soft");
+        Label line = Words.wrapped(Texts.of("pull.line", Pulls.arrow(pull.logRatio()), strength, pull.finding(), said),
+                "soft");
         line.setTooltip(new Tooltip(Texts.of("pull.explain", Pulls.times(pull.logRatio()))));
         return line;
     }

@@ -83,7 +83,8 @@ final class PlanView extends VBox {
         int jobs = plan.jobs().size();
         grid.add(Words.whole(Texts.of("plan.step"), "soft"), 0, 0);
         for (int j = 0; j < jobs; j++) {
-            Label number = Words.explained(Words.whole(Integer.toString(j + 1), "number-mark"), plan.jobs().get(j).name());
+            Label number = Words.explained(Words.whole(Integer.toString(j + 1), "number-mark"),
+                    plan.jobs().get(j).name());
             GridPane.setHalignment(number, HPos.CENTER);
             grid.add(number, 1 + j, 0);
         }

@@ -51,7 +51,8 @@ final class WaysView extends VBox {
         }
         for (int row = 0; row < LINES.size(); row++) {
             Line line = LINES.get(row);
-            Label head = Words.explained(Words.whole(Texts.of("ways." + line.key())), Texts.of("ways.explain." + line.key()));
+            Label head = Words.explained(Words.whole(Texts.of("ways." + line.key())),
+                    Texts.of("ways.explain." + line.key()));
             grid.add(head, 0, row + 1);
             for (int i = 0; i < ways.size(); i++) {
                 WayOut way = ways.get(i);

@@ -27,7 +27,8 @@ public final class Adverts {
      * @param taken whether a listing of the lot has this id already
      * @param onListing takes the listing into the lot
      */
-    Adverts(Ground ground, Predicate<String> taken, Consumer<Listing> onListing, Executor background, ScreenThread screen) {
+    Adverts(Ground ground, Predicate<String> taken, Consumer<Listing> onListing, Executor background,
+            ScreenThread screen) {
         this.taken = taken;
         this.onListing = onListing;
         this.reader = new LatestWins<>(

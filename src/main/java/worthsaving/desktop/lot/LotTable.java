@@ -112,7 +112,8 @@ final class LotTable extends TableView<LotRow> {
         getColumns().clear();
         for (ColumnLayout.Shown shownColumn : layout.columns()) {
             TableColumn<LotRow, LotRow> column = column(shownColumn.column());
-            column.setPrefWidth(em.get() * (shownColumn.width() > 0 ? shownColumn.width() : shownColumn.column().width()));
+            double width = shownColumn.width() > 0 ? shownColumn.width() : shownColumn.column().width();
+            column.setPrefWidth(em.get() * width);
             column.setVisible(shownColumn.visible());
             getColumns().add(column);
             column.widthProperty().addListener(o -> remember());

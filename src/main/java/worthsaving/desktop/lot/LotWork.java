@@ -72,7 +72,8 @@ final class LotWork {
             Set<String> edited) {
 
         static final Content EMPTY =
-                new Content("", new Ranked(List.of(), List.of()), Order.EXPECTED_PROFIT, List.of(), "", List.of(), Set.of());
+                new Content("", new Ranked(List.of(), List.of()), Order.EXPECTED_PROFIT, List.of(), "", List.of(),
+                        Set.of());
 
         List<Problem> problems() {
             List<Problem> all = new ArrayList<>(reading);

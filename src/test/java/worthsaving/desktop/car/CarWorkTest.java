@@ -113,7 +113,8 @@ class CarWorkTest {
             assertThat(item.now()).isEqualTo(diagnosis.belief(item.id()).posterior().value());
             assertThat(item.before()).isEqualTo(diagnosis.belief(item.id()).prior().value());
         }
-        CarPicture.Item gasket = seen.items().stream().filter(i -> i.id().equals("HEAD_GASKET")).findFirst().orElseThrow();
+        CarPicture.Item gasket = seen.items().stream().filter(i -> i.id().equals("HEAD_GASKET")).findFirst()
+                .orElseThrow();
         assertThat(gasket.now()).isGreaterThan(gasket.before());
         assertThat(gasket.pulls()).anySatisfy(pull -> {
             assertThat(pull.seen()).isEqualTo(Sight.PRESENT);

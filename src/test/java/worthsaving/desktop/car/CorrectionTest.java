@@ -53,13 +53,15 @@ class CorrectionTest {
         assertThat(Correction.title(lien, listing.vehicle().title())).isEqualTo(listing);
         Listing driven = Correction.exposure(listing, Hazard.OVERHEATING, Level.DRIVEN_ON);
         assertThat(driven.exposure().level(Hazard.OVERHEATING)).isEqualTo(Level.DRIVEN_ON);
-        assertThat(Correction.exposure(driven, Hazard.OVERHEATING, Level.UNKNOWN).exposure()).isEqualTo(Exposure.UNKNOWN);
+        assertThat(Correction.exposure(driven, Hazard.OVERHEATING, Level.UNKNOWN).exposure())
+                .isEqualTo(Exposure.UNKNOWN);
     }
 
     @Test
     void a_corrected_guess_is_a_guess_no_longer() {
         Listing guessed = new Listing(listing.id(), listing.vehicle(), Fact.assumed(Money.usd(900), "read as 900"),
                 listing.seen(), listing.towMiles(), listing.exposure(), listing.observations(), "", "");
-        assertThat(Correction.of(guessed, Figure.ASK, "950", Money.USD).listing().orElseThrow().ask().isKnown()).isTrue();
+        assertThat(Correction.of(guessed, Figure.ASK, "950", Money.USD).listing().orElseThrow().ask().isKnown())
+                .isTrue();
     }
 }

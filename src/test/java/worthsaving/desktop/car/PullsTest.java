@@ -9,7 +9,8 @@ import worthsaving.desktop.Texts;
 class PullsTest {
 
     @ParameterizedTest
-    @CsvSource({"2.5,pull.for.strong,12", "1.2,pull.for.clear,3.3", "0.3,pull.for.weak,1.3", "-0.3,pull.against.weak,1.3",
+    @CsvSource({"2.5,pull.for.strong,12", "1.2,pull.for.clear,3.3", "0.3,pull.for.weak,1.3",
+            "-0.3,pull.against.weak,1.3",
         "-1.2,pull.against.clear,3.3", "-9,pull.against.strong,'> 1,000'", "Infinity,pull.for.strong,'> 1,000'"})
     void strength_is_put_in_words_and_as_a_ratio(double logRatio, String key, String times) {
         assertThat(Pulls.key(logRatio)).isEqualTo(key);

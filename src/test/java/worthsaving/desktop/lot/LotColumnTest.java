@@ -15,7 +15,8 @@ class LotColumnTest {
     private final List<LotRow> rows = Rows.three();
 
     @ParameterizedTest
-    @CsvSource({"RANK,2", "VERDICT,Offer less", "CAR,2010 Ford Focus SE", "ASK,'1,002'", "MOST,'1,200'", "PROFIT,\u221250",
+    @CsvSource({"RANK,2", "VERDICT,Offer less", "CAR,2010 Ford Focus SE", "ASK,'1,002'", "MOST,'1,200'",
+            "PROFIT,\u221250",
         "LOSS,20 %", "HOURS,12", "DAYS,33", "LIKELY,'Head gasket, Water pump'", "CHECK,none worth its cost",
         "OUTCOME,'9 times in 10 between \u2212950 and 850'"})
     void texts_of_a_row(LotColumn column, String text) {
@@ -44,6 +45,7 @@ class LotColumnTest {
     }
 
     private List<String> sorted(LotColumn column) {
-        return Stream.of(rows.get(2), rows.get(0), rows.get(1)).sorted(column.order()).map(r -> r.listing().id()).toList();
+        return Stream.of(rows.get(2), rows.get(0), rows.get(1)).sorted(column.order()).map(r -> r.listing().id())
+                .toList();
     }
 }
