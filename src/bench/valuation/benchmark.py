@@ -138,13 +138,15 @@ def linear(train, test, y, spec):
     return None, middle, None, seconds, seconds
 
 
+def child(pipe, function, args):
+    pipe.send((function(*args), resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024))
+
+
 def apart(function, *args):
-    """Runs in a process of its own and adds its peak memory in MB."""
-    def child(pipe):
-        result = function(*args)
-        pipe.send((result, resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024))
-    ours, theirs = multiprocessing.Pipe()
-    process = multiprocessing.Process(target=child, args=(theirs,))
+    """Runs in a fresh process (a forked one would hang in OpenMP) and adds its peak memory in MB."""
+    context = multiprocessing.get_context("spawn")
+    ours, theirs = context.Pipe()
+    process = context.Process(target=child, args=(theirs, function, args))
     process.start()
     answer = ours.recv()
     process.join()

@@ -64,7 +64,7 @@ public class DiagnosisBench {
         PowertrainBits powertrain = new PowertrainBits(
                 engine, ReferenceCar.vehicle(json).powertrain(), PowertrainShares.USUAL);
         CarAge age = CarAge.of(ReferenceCar.vehicle(json), LocalDate.of(2026, 1, 1));
-        return FailureModel.of(catalogue, powertrain, ReferenceCar.exposure(json), age);
+        return FailureModel.of(catalogue, powertrain, ReferenceCar.exposure(json), age, Map.of());
     }
 
     private Car car() {
