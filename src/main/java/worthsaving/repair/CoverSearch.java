@@ -54,7 +54,7 @@ final class CoverSearch {
     }
 
     Cover run() {
-        int[] easers = OpenItems.indices(easing);
+        int[] easers = Indices.of(easing);
         for (int choice = 0; choice < 1 << easers.length; choice++) {
             tryEasing(easers, choice);
         }

@@ -36,57 +36,32 @@ final class OpenItems {
 
     OpenItems(JobTable table, BitSet items) {
         this.table = table;
-        int[] item = indices(items);
+        int[] item = Indices.of(items);
         BitSet jobs = new BitSet();
         for (int i : item) {
             for (int j : table.closedBy[i]) {
                 jobs.set(j);
             }
         }
-        jobIndex = indices(jobs);
+        jobIndex = Indices.of(jobs);
         direct = new double[jobIndex.length];
         closes = new int[jobIndex.length][];
         openOf = new int[jobIndex.length];
         for (int j = 0; j < jobIndex.length; j++) {
             Entry entry = table.jobs[jobIndex[j]];
             direct[j] = entry.direct();
-            closes[j] = positions(entry.closes(), item);
+            closes[j] = Indices.positions(entry.closes(), item);
             openOf[j] = closes[j].length;
         }
         closedBy = new int[item.length][];
         for (int i = 0; i < item.length; i++) {
-            closedBy[i] = positions(table.closedBy[item[i]], jobIndex);
+            closedBy[i] = Indices.positions(table.closedBy[item[i]], jobIndex);
         }
         chosen = new boolean[jobIndex.length];
         barred = new int[jobIndex.length];
         covered = new int[item.length];
         paid = new int[table.access.size()];
         bought = new int[table.tools.length];
-    }
-
-    static int[] indices(BitSet set) {
-        int[] indices = new int[set.cardinality()];
-        int count = 0;
-        for (int i = set.nextSetBit(0); i >= 0; i = set.nextSetBit(i + 1)) {
-            indices[count++] = i;
-        }
-        return indices;
-    }
-
-    /** Positions in ascending {@code where} of those of ascending {@code what} that are there. */
-    private static int[] positions(int[] what, int[] where) {
-        int[] found = new int[Math.min(what.length, where.length)];
-        int count = 0;
-        int at = 0;
-        for (int w : what) {
-            while (at < where.length && where[at] < w) {
-                at++;
-            }
-            if (at < where.length && where[at] == w) {
-                found[count++] = at;
-            }
-        }
-        return Arrays.copyOf(found, count);
     }
 
     /**
