@@ -9,9 +9,11 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.ShippedCatalogue;
 import worthsaving.deal.DealCase;
 import worthsaving.deal.DealEngine;
+import worthsaving.deal.DealTerms;
 import worthsaving.deal.Labour;
 import worthsaving.deal.PreparedDeal;
 import worthsaving.deal.Repairs;
+import worthsaving.deal.Term;
 import worthsaving.diagnosis.Diagnosis;
 import worthsaving.diagnosis.Evidence;
 import worthsaving.diagnosis.FailureNetwork;
@@ -25,12 +27,13 @@ import worthsaving.vehicle.Listing;
 
 /**
  * Milliseconds of processor time, on one thread, per listing of the sample lot: the full judgement by a judge
- * that has seen none of it, the same again, and one move of a slider. docs/performance.md says how to run it.
+ * that has seen none of it, the same again, and, once a car is drawn, one move of its price and one of its
+ * money lines. docs/performance.md says how to run it.
  */
 public final class JudgeBench {
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
-    private static final int SLIDER_MOVES = 40;
+    private static final int MOVES = 40;
 
     private JudgeBench() {}
 
@@ -40,31 +43,42 @@ public final class JudgeBench {
         Catalogue catalogue = ShippedCatalogue.load();
         List<Listing> lot = SampleLot.read(catalogue);
         System.out.println("ms per listing of " + lot.size() + "; mean (median) over the listings");
-        System.out.println("round  unseen lot         same lot again     slider move");
+        System.out.println("round  unseen lot         same lot again     price moved        terms moved");
         for (int round = 1; round <= rounds; round++) {
             JudgeSettings settings = JudgeSettings.usual(catalogue, Seed.DEFAULT);
             Judge judge = new Judge(catalogue, SampleLot.byAge(), settings);
             double[] unseen = lot.stream().mapToDouble(l -> millis(() -> judge.judge(l))).toArray();
             double[] again = lot.stream().mapToDouble(l -> millis(() -> judge.judge(l))).toArray();
-            double[] slider = sliders(catalogue, settings, lot);
-            System.out.printf("%5d  %s  %s  %s%n", round, show(unseen), show(again), show(slider));
+            List<PreparedDeal> drawn = drawn(catalogue, settings, lot);
+            double[] prices = drawn.stream().mapToDouble(d -> movingPrice(d, settings)).toArray();
+            double[] terms = drawn.stream().mapToDouble(d -> movingTerms(d, settings)).toArray();
+            System.out.printf("%5d  %s  %s  %s  %s%n", round, show(unseen), show(again), show(prices), show(terms));
         }
     }
 
-    private static double[] sliders(Catalogue catalogue, JudgeSettings settings, List<Listing> lot) {
+    private static List<PreparedDeal> drawn(Catalogue catalogue, JudgeSettings settings, List<Listing> lot) {
         RepairPlanner planner = new RepairPlanner(catalogue, settings.workshop());
-        return lot.stream()
-                .limit(8)
-                .mapToDouble(listing -> {
-                    PreparedDeal deal = prepared(catalogue, settings, planner, listing);
-                    return millis(() -> {
-                                for (int move = 0; move < SLIDER_MOVES; move++) {
-                                    deal.assess(settings.terms(), settings.rule(), Optional.of(Money.usd(500 + 50 * move)));
-                                }
-                            })
-                            / SLIDER_MOVES;
+        return lot.stream().map(listing -> prepared(catalogue, settings, planner, listing)).toList();
+    }
+
+    /** The first of the moves works out what the others reuse. */
+    private static double movingPrice(PreparedDeal deal, JudgeSettings settings) {
+        return millis(() -> {
+                    for (int move = 0; move < MOVES; move++) {
+                        deal.assess(settings.terms(), settings.rule(), Optional.of(Money.usd(500 + 50 * move)));
+                    }
                 })
-                .toArray();
+                / MOVES;
+    }
+
+    private static double movingTerms(PreparedDeal deal, JudgeSettings settings) {
+        return millis(() -> {
+                    for (int move = 0; move < MOVES; move++) {
+                        DealTerms moved = settings.terms().with(Term.INCOME_TAX, move);
+                        deal.assess(moved, settings.rule(), Optional.of(Money.usd(1_500)));
+                    }
+                })
+                / MOVES;
     }
 
     private static PreparedDeal prepared(
