@@ -18,6 +18,8 @@ import worthsaving.quantity.Money;
  * @param patternProfits profit of each way out by failure pattern at this price, for value of information
  * @param valueOfKnowing what it would be worth to know what has failed before paying: expected value of
  *     perfect information on the pattern, for this price and target
+ * @param tools tools not owned that repairing and selling may make one buy; their price at its chance is in
+ *     the expected profit of that way
  */
 public record Assessment(
         Optional<Money> ask,
@@ -33,12 +35,14 @@ public record Assessment(
         List<PatternProfit> patternProfits,
         BuyerRule rule,
         DealTerms terms,
-        DealCase.Method method) {
+        DealCase.Method method,
+        List<ToolNeed> tools) {
 
     public Assessment {
         ways = List.copyOf(ways);
         effects = List.copyOf(effects);
         patternProfits = List.copyOf(patternProfits);
+        tools = List.copyOf(tools);
     }
 
     public WayResult way(WayOut way) {

@@ -113,6 +113,18 @@ final class FlowSet {
         return all;
     }
 
+    /** The tools that cars worth finishing make one buy. */
+    List<ToolNeed> toolNeeds(DealTerms terms) {
+        ToolNeeds needs = new ToolNeeds(terms.mean(Term.PARTS_PRICE) / 100);
+        for (int r = 0; r < finished.length; r++) {
+            Run run = prepared.runs().get(r);
+            for (int i = run.from(); i < run.to() && finished[r]; i++) {
+                needs.add(prepared.tools().get(r), weights[i]);
+            }
+        }
+        return needs.all();
+    }
+
     private double finishing(PlanDraw plan, double price, double tax) {
         return taxed(means.before(plan) - means.unit(plan) * price, means.ownLabour(plan), tax);
     }

@@ -61,7 +61,8 @@ final class Judgement {
         Verdict verdict = new VerdictWriter(
                 prepared.deal(), rule, ask, ways.get(explained.ordinal()), most, effects, knowing).write();
         return new Assessment(ask, price, ways, best, most, verdict, effects, flows.chanceOfStopping(),
-                flows.chanceUnmendable(), knowing, byPattern, rule, terms, prepared.deal().method());
+                flows.chanceUnmendable(), knowing, byPattern, rule, terms, prepared.deal().method(),
+                flows.toolNeeds(terms));
     }
 
     private Stream<WayOut> buying() {

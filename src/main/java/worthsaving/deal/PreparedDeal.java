@@ -9,6 +9,7 @@ import java.util.function.Function;
 import worthsaving.deal.Allotment.Run;
 import worthsaving.diagnosis.FailurePatterns;
 import worthsaving.quantity.Money;
+import worthsaving.repair.RepairPlan;
 import worthsaving.repair.RepairWork;
 
 /**
@@ -24,6 +25,7 @@ public final class PreparedDeal {
     private final Allotment allotment;
     private final PatternNumbers patterns;
     private final List<Optional<PlanDraw>> plans;
+    private final List<List<RepairPlan.Purchase>> tools = new ArrayList<>();
     private final RepairDraws repair;
     private final double[] value;
     private final double meanValue;
@@ -58,6 +60,7 @@ public final class PreparedDeal {
         this.pert = other.pert;
         this.repair = other.repair;
         this.plans = other.plans;
+        this.tools.addAll(other.tools);
         this.meanValue = other.meanValue * factor;
         this.value = other.value.clone();
         for (int i = 0; i < value.length; i++) {
@@ -134,6 +137,11 @@ public final class PreparedDeal {
         return plans;
     }
 
+    /** What the plan of each run makes one buy. */
+    List<List<RepairPlan.Purchase>> tools() {
+        return tools;
+    }
+
     RepairDraws repair() {
         return repair;
     }
@@ -160,14 +168,15 @@ public final class PreparedDeal {
     private List<Optional<PlanDraw>> draw(QuasiPoints points) {
         PlanDraws draws = new PlanDraws(deal.labour(), points, pert);
         Function<BitSet, Optional<RepairWork>> work = deal.repairs().over(deal.patterns().items());
-        List<Optional<PlanDraw>> byPattern =
-                patterns.patterns().stream().map(pattern -> work.apply(pattern).map(draws::of)).toList();
+        List<Optional<RepairWork>> works = patterns.patterns().stream().map(work).toList();
+        List<Optional<PlanDraw>> byPattern = works.stream().map(found -> found.map(draws::of)).toList();
         List<Optional<PlanDraw>> drawn = new ArrayList<>();
         for (int r = 0; r < runs().size(); r++) {
             Run run = runs().get(r);
             Optional<PlanDraw> plan = byPattern.get(patterns.ofRun()[r]);
             plan.ifPresent(p -> p.draw(repair, run.from(), run.to()));
             drawn.add(plan);
+            tools.add(works.get(patterns.ofRun()[r]).map(RepairWork::toolsToBuy).orElse(List.of()));
         }
         return List.copyOf(drawn);
     }

@@ -27,6 +27,7 @@ import worthsaving.vehicle.Listing;
  * @param profitPerHour own hours counted at nothing; empty without own hours
  * @param likely the items that moved furthest above their prior, most probable first
  * @param nextCheck the check worth making next, if any is worth its cost
+ * @param stake what a choice among several cars needs beside it
  */
 public record Standing(
         Listing listing,
@@ -46,7 +47,8 @@ public record Standing(
         double days,
         List<Belief> likely,
         Optional<CheckValue> nextCheck,
-        List<String> warnings) {
+        List<String> warnings,
+        Stake stake) {
 
     private static final int LIKELY_SHOWN = 5;
     private static final double LEVEL = 0.01;
@@ -55,6 +57,17 @@ public record Standing(
         strip = List.copyOf(strip);
         likely = List.copyOf(likely);
         warnings = List.copyOf(warnings);
+    }
+
+    /** A standing whose distribution is known by its strip only, and without tools to buy. */
+    public Standing(
+            Listing listing, Verdict verdict, MostToPay mostToPay, WayOut way, Money value, Money valueLow,
+            Money valueHigh, Money expectedProfit, double chanceOfLoss, Money worstTwentieth, List<Double> strip,
+            Hours ownHours, OptionalDouble profitPerHour, Money cashOut, double days, List<Belief> likely,
+            Optional<CheckValue> nextCheck, List<String> warnings) {
+        this(listing, verdict, mostToPay, way, value, valueLow, valueHigh, expectedProfit, chanceOfLoss,
+                worstTwentieth, strip, ownHours, profitPerHour, cashOut, days, likely, nextCheck, warnings,
+                Stake.of(strip, expectedProfit.plus(cashOut)));
     }
 
     public static Standing of(Appraisal appraisal) {
@@ -78,7 +91,8 @@ public record Standing(
                 best.days().mean(),
                 likely(appraisal),
                 appraisal.nextCheck(),
-                appraisal.value().warnings());
+                appraisal.value().warnings(),
+                Stake.of(appraisal));
     }
 
     private static List<Belief> likely(Appraisal appraisal) {
