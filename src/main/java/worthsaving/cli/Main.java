@@ -23,8 +23,8 @@ import worthsaving.quantity.Seed;
                 + "Estimates; not appraisal, legal or safety advice.",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        subcommands = {RankCommand.class, JudgeCommand.class, JudgeCommand.Explain.class, FitCommand.class,
-            FitCommand.Report.class, AdvertCommand.class, LotCommand.class, CatalogueCommand.class},
+        subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
+            FitCommand.class, FitCommand.Report.class, AdvertCommand.class, LotCommand.class, CatalogueCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all done",

@@ -65,6 +65,14 @@ public final class SetChoice {
         return new SetChoice(sorted(candidates), budget, Optional.of(id)).solve();
     }
 
+    /** All of them together, whatever they take. */
+    static ChosenSet all(List<Candidate> candidates) {
+        SetChoice choice = new SetChoice(sorted(candidates), Budget.NONE, Optional.empty());
+        boolean[] every = new boolean[candidates.size()];
+        Arrays.fill(every, true);
+        return choice.written(every);
+    }
+
     /** Nodes that finding the best set visits; for measuring. */
     static long nodes(List<Candidate> candidates, Budget budget) {
         SetChoice choice = new SetChoice(sorted(candidates), budget, Optional.empty());
