@@ -13,7 +13,7 @@ import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.LotRanking;
-import worthsaving.ranking.Order;
+import worthsaving.ranking.Ordering;
 import worthsaving.ranking.Ranked;
 import worthsaving.report.LotReport;
 import worthsaving.valuation.Valuer;
@@ -38,9 +38,8 @@ final class RankCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
-    @Option(names = "--order", paramLabel = "ORDER", defaultValue = "EXPECTED_PROFIT",
-            description = "What to order by: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
-    private Order order;
+    @Mixin
+    private OrderOptions order;
 
     @Option(names = "--top", paramLabel = "N", defaultValue = "50",
             description = "Rows of the table (default: ${DEFAULT-VALUE}; CSV and JSON always hold all).")
@@ -60,6 +59,7 @@ final class RankCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         source.mustBeThere();
+        Ordering ordering = order.ordering();
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Resources resources = Resources.find();
@@ -68,7 +68,7 @@ final class RankCommand implements Callable<Integer> {
         ReadLot lot = source.lot(catalogue, valuer, most, err);
         Judge judge = new Judge(catalogue, valuer::forecastWithoutReasons, options.settings(catalogue, main.seed()));
         int size = lot.listings().size();
-        Ranked ranked = new LotRanking(judge).rank(lot.listings(), order, new ProgressLine(err, size), () -> false);
+        Ranked ranked = new LotRanking(judge).rank(lot.listings(), ordering, new ProgressLine(err, size), () -> false);
         LotReport report = new LotReport(ranked, catalogue);
         if (output.json()) {
             report.json(out);

@@ -25,7 +25,7 @@ public final class LotRanking {
      * @param cancelled asked before each listing
      * @throws CancellationException when {@code cancelled} says so
      */
-    public Ranked rank(List<Listing> listings, Order order, IntConsumer judged, BooleanSupplier cancelled) {
+    public Ranked rank(List<Listing> listings, Ordering order, IntConsumer judged, BooleanSupplier cancelled) {
         AtomicInteger done = new AtomicInteger();
         List<Line> lines = IntStream.range(0, listings.size())
                 .parallel()

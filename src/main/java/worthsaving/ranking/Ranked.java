@@ -26,8 +26,8 @@ public record Ranked(List<Place> places, List<Judged.Refused> refused) {
     }
 
     /** Puts listings already judged in order. */
-    public static Ranked of(List<Standing> standings, List<Judged.Refused> refused, Order order) {
-        List<Standing> sorted = standings.stream().sorted(order.comparator()).toList();
+    public static Ranked of(List<Standing> standings, List<Judged.Refused> refused, Ordering order) {
+        List<Standing> sorted = standings.stream().sorted(order.among(standings)).toList();
         List<Place> places = new ArrayList<>();
         for (int i = 0; i < sorted.size(); i++) {
             places.add(new Place(i + 1, sorted.get(i), dominator(sorted, sorted.get(i))));
