@@ -1,9 +1,18 @@
 package worthsaving.cli;
 
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.BuyerRule;
+import worthsaving.deal.Place;
+import worthsaving.deal.PlaceReader;
 import worthsaving.deal.Term;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Seed;
@@ -12,6 +21,8 @@ import worthsaving.valuation.Valuer;
 
 /** What the user asks of a deal, and which price model to trust. */
 final class JudgeOptions {
+
+    private static final String PLACES = "shared/places.csv";
 
     @Option(names = "--target-profit", paramLabel = "MONEY",
             description = "Least expected profit per car (default: the catalogue's profit_target).")
@@ -35,6 +46,13 @@ final class JudgeOptions {
     @Option(names = "--model", paramLabel = "FILE", description = "Price model (default: models/us.json).")
     private Path model;
 
+    @Option(names = "--place", paramLabel = "NAME",
+            description = "Taxes and fees of a place or kind of purchase from " + PLACES + ", labelled examples.")
+    private String place;
+
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
     Valuer valuer(Resources resources) {
         return PriceModels.load(resources, model, "us");
     }
@@ -46,6 +64,9 @@ final class JudgeOptions {
             Money target = targetProfit == null ? usual.rule().targetProfit() : Money.usd(targetProfit);
             double risk = chanceOfLoss == null ? usual.rule().mostChanceOfLoss().value() : chanceOfLoss;
             JudgeSettings settings = usual.withRule(BuyerRule.of(target, risk));
+            if (place != null) {
+                settings = settings.withTerms(place(Resources.find()).applyTo(settings.terms()));
+            }
             if (hourly != null) {
                 settings = settings.withHourly(Money.usd(hourly))
                         .withTerms(settings.terms().with(Term.OWN_HOURLY, hourly));
@@ -57,5 +78,21 @@ final class JudgeOptions {
         } catch (IllegalArgumentException e) {
             throw new UserError(ExitCode.USAGE, e.getMessage());
         }
+    }
+
+    private Place place(Resources resources) {
+        PrintWriter err = spec.commandLine().getErr();
+        PlaceReader.Reading reading;
+        try (Reader in = resources.reader(PLACES)) {
+            reading = PlaceReader.read(PLACES, in);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        reading.faults().forEach(err::println);
+        Place found = reading.places().stream().filter(p -> p.id().equals(place)).findFirst()
+                .orElseThrow(() -> new UserError(ExitCode.USAGE, "There is no place '" + place + "' in " + PLACES
+                        + "; it has " + reading.places().stream().map(Place::id).collect(Collectors.joining(", "))));
+        err.println(found.name() + ". " + Place.CAUTION);
+        return found;
     }
 }
