@@ -62,9 +62,11 @@ public final class ChoiceReport {
         if (!choice.chosen().isEmpty()) {
             say(out, "Profit of the set: " + Words.whole(choice.set().profit()) + " on average, chance of loss "
                     + Words.percent(all.chanceOfLoss()) + ", mean of the worst 5 % " + Words.whole(all.meanOfWorst(.05))
-                    + ", 80 % between " + Words.whole(all.quantile(.1)) + " and " + Words.whole(all.quantile(.9)) + ".");
+                    + ", 80 % between " + Words.whole(all.quantile(.1)) + " and " + Words.whole(all.quantile(.9))
+                            + ".");
             say(out, String.format(Locale.ROOT, "All sale values are taken to move together by %.0f %% (one standard "
-                            + "deviation, a guess; --market sets it). If they did not: chance of loss %s, worst 5 %% %s.",
+                            + "deviation, a guess; --market sets it). If they did not: chance of loss %s, "
+                            + "worst 5 %% %s.",
                     100 * choice.settings().marketSpread(), Words.percent(choice.apart().chanceOfLoss()),
                     Words.whole(choice.apart().meanOfWorst(.05))));
         }

@@ -56,7 +56,8 @@ class ChoosingCommandsTest {
     @Test
     void csv_and_json_hold_the_same_choice() throws IOException {
         String[] limits = {"--today", "2026-01-15", "--bays", "1"};
-        List<String> csv = run("choose", lot, "--csv", limits[0], limits[1], limits[2], limits[3]).out().lines().toList();
+        List<String> csv = run("choose", lot, "--csv", limits[0], limits[1], limits[2], limits[3]).out().lines()
+                .toList();
         JsonNode json = new ObjectMapper()
                 .readTree(run("choose", lot, "--json", limits[0], limits[1], limits[2], limits[3]).out());
 
@@ -77,7 +78,8 @@ class ChoosingCommandsTest {
 
     @Test
     void a_mix_orders_the_lot_and_needs_weights_that_can_be_read() {
-        Run mixed = run("rank", lot, "--csv", "--today", "2026-01-15", "--order", "mix", "--weights", "profit=1,loss=2");
+        Run mixed = run("rank", lot, "--csv", "--today", "2026-01-15", "--order", "mix", "--weights",
+                "profit=1,loss=2");
 
         assertThat(mixed.code()).isEqualTo(ExitCode.OK);
         assertThat(mixed.out().lines().count()).isEqualTo(4);

@@ -24,7 +24,8 @@ class LotChoiceTest {
     private static final LotChoice.Settings SETTINGS = LotChoice.Settings.usual(Seed.DEFAULT);
 
     private static Standing battery(String id, double ask) {
-        return Standing.of(appraise(listing(id, ask, Observation.present("BATT_12V"), Observation.present("NO_CRANK"))));
+        return Standing.of(appraise(listing(id, ask, Observation.present("BATT_12V"),
+                Observation.present("NO_CRANK"))));
     }
 
     private static final List<Standing> LOT = List.of(
