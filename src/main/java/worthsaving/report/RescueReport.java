@@ -1,0 +1,129 @@
+package worthsaving.report;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.Locale;
+import java.util.Map;
+import worthsaving.deal.CashLine;
+import worthsaving.deal.KeeperOption;
+import worthsaving.deal.KeeperPlan;
+import worthsaving.deal.Scenario;
+import worthsaving.quantity.Money;
+import worthsaving.ranking.Rescue;
+
+/** An owner's ways to go on having a car, side by side. */
+public final class RescueReport {
+
+    private static final int VERSION = 1;
+
+    private final Rescue rescue;
+
+    public RescueReport(Rescue rescue) {
+        this.rescue = rescue;
+    }
+
+    public void text(Appendable out) throws IOException {
+        KeeperPlan plan = rescue.plan();
+        say(out, rescue.appraisal().listing().id() + ": " + rescue.appraisal().listing().vehicle().label() + ", kept "
+                + plan.months() / 12 + " years and " + Words.whole(plan.distance().miles()) + " miles; "
+                + rescue.valueMended().currency().getCurrencyCode());
+        say(out, "Cheapest: " + plan.cheapest().name() + ", by " + Words.whole(rescue.margin()) + ".");
+        TextTable table = new TextTable().left("way").right("now").right("again").right("later repairs")
+                .right("running").right("worth at the end").right("net").right("per year").right("cents per mile");
+        for (KeeperOption o : plan.options()) {
+            table.row(o.name(), Words.whole(o.upfrontTotal()), Words.whole(expectedRepeat(o)),
+                    Words.whole(o.otherRepairs()), Words.whole(running(o)), Words.whole(o.endValue()),
+                    Words.whole(o.netCost()), Words.whole(plan.perYear(o)),
+                    String.format(Locale.ROOT, "%.2f", 100 * plan.perMile(o).amount()));
+        }
+        table.write(out);
+        for (KeeperOption o : plan.options()) {
+            StringBuilder line = new StringBuilder("  " + o.name() + ", now:");
+            for (CashLine l : o.upfront()) {
+                line.append(' ').append(l.name()).append(' ').append(Words.whole(l.amount())).append(';');
+            }
+            o.repeat().ifPresent(r -> line.append(" again with ").append(Words.percent(r.chance().value()))
+                    .append(" at ").append(Words.whole(r.cost())).append("; dearer than replacing by that alone: ")
+                    .append(Words.percent(plan.chanceDearer(o, rescue.replace()))).append(';'));
+            say(out, line.substring(0, line.length() - 1) + ".");
+        }
+        say(out, "Break-even quote against replacing: " + never(rescue.breakEvenQuote())
+                + "; against the cheapest other"
+                + " way: " + never(rescue.breakEvenAgainstBest())
+                + rescue.quote().map(q -> "; quoted " + Words.whole(q)).orElse("; no quote given") + ".");
+        say(out, "Selling it as it stands brings about " + Words.whole(rescue.asItStands())
+                + "; that is counted as given up by every way that keeps it.");
+        out.append('\n');
+        say(out, "Assumed:");
+        for (Rescue.Assumption a : rescue.assumptions()) {
+            say(out, "- " + a.text() + " (" + a.label().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")");
+        }
+    }
+
+    private static String never(Money quote) {
+        return quote.amount() > 0 ? Words.whole(quote) : "none, not even a free repair would pay";
+    }
+
+    public void csv(Appendable out) throws IOException {
+        CsvWriter csv = null;
+        for (KeeperOption o : rescue.plan().options()) {
+            Map<String, Object> f = fields(o);
+            if (csv == null) {
+                csv = new CsvWriter(out, f.keySet().toArray(String[]::new));
+            }
+            csv.row(f.values().toArray());
+        }
+    }
+
+    public void json(Appendable out) throws IOException {
+        JsonReport json = new JsonReport(out, "worthsaving/rescue", VERSION)
+                .field("id", rescue.appraisal().listing().id())
+                .field("months", rescue.plan().months())
+                .field("miles", rescue.plan().distance().miles())
+                .field("quote", rescue.quote().map(RescueReport::cents).orElse(null))
+                .field("break_even_quote", cents(rescue.breakEvenQuote()))
+                .field("break_even_quote_against_best", cents(rescue.breakEvenAgainstBest()))
+                .field("as_it_stands", cents(rescue.asItStands()))
+                .field("cheapest", rescue.plan().cheapest().name());
+        json.beginList("ways");
+        for (KeeperOption o : rescue.plan().options()) {
+            json.element(fields(o));
+        }
+        json.endList().beginList("assumptions");
+        for (Rescue.Assumption a : rescue.assumptions()) {
+            json.element(Map.of("text", a.text(), "label", a.label().name().toLowerCase(Locale.ROOT)));
+        }
+        json.endList().end();
+    }
+
+    private Map<String, Object> fields(KeeperOption o) {
+        Map<String, Object> f = new LinkedHashMap<>();
+        f.put("way", o.name());
+        f.put("upfront", cents(o.upfrontTotal()));
+        f.put("expected_repeat", cents(expectedRepeat(o)));
+        f.put("other_repairs", cents(o.otherRepairs()));
+        f.put("running", cents(running(o)));
+        f.put("end_value", cents(o.endValue()));
+        f.put("net_cost", cents(o.netCost()));
+        f.put("per_year", cents(rescue.plan().perYear(o)));
+        f.put("per_mile", rescue.plan().perMile(o).amount());
+        f.put("chance_dearer_than_replacing", rescue.plan().chanceDearer(o, rescue.replace()));
+        return f;
+    }
+
+    private static Money expectedRepeat(KeeperOption o) {
+        return o.repeat().map(Scenario.Repeat::expected).orElse(Money.zero(o.endValue().currency()));
+    }
+
+    private static Money running(KeeperOption o) {
+        return o.running().stream().map(CashLine::amount).reduce(Money.zero(o.endValue().currency()), Money::plus);
+    }
+
+    private static double cents(Money money) {
+        return Math.round(money.amount() * 100) / 100.0;
+    }
+
+    private static void say(Appendable out, String text) throws IOException {
+        out.append(TextTable.plain(text)).append('\n');
+    }
+}

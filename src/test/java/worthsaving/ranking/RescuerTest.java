@@ -1,0 +1,130 @@
+package worthsaving.ranking;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static worthsaving.ranking.Lots.listing;
+
+import java.util.List;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import worthsaving.deal.CashLine;
+import worthsaving.deal.KeeperGuesses;
+import worthsaving.deal.KeeperOption;
+import worthsaving.quantity.Money;
+import worthsaving.quantity.Probability;
+import worthsaving.vehicle.Observation;
+
+/** An invented car with a seized engine, worth 8,000 running whatever its age. */
+class RescuerTest {
+
+    private static final Offset<Double> CENT = within(0.005);
+    private static final Appraisal DEAD = Lots.appraise(listing("A", 900, Observation.present("ENG_DEAD"),
+            Observation.present("NO_CRANK")));
+    private static final Rescuer RESCUER = new Rescuer(Lots.CATALOGUE, Lots.EIGHT_THOUSAND, Lots.SETTINGS);
+    private static final RescueTerms THREE_YEARS = RescueTerms.of(3, 12_000).withAsItStands(Money.usd(900));
+
+    private static KeeperOption option(Rescue rescue, String name) {
+        return rescue.plan().options().stream().filter(o -> o.name().equals(name)).findFirst().orElseThrow();
+    }
+
+    private static double line(KeeperOption option, String name) {
+        return option.upfront().stream().filter(l -> l.name().equals(name)).mapToDouble(l -> l.amount().amount()).sum();
+    }
+
+    @Test
+    void every_way_is_there_and_adds_up_from_its_lines() {
+        Rescue rescue = RESCUER.compare(DEAD, THREE_YEARS.withQuote(Money.usd(7_400)));
+
+        assertThat(rescue.plan().options()).extracting(KeeperOption::name).containsExactly("pay the quote",
+                "independent shop", "independent shop, no used unit", "own hands", "sell as it stands, buy a like car");
+        KeeperOption quote = option(rescue, "pay the quote");
+        double later = KeeperGuesses.otherRepairs(DEAD.listing().vehicle().ageYears(Lots.TODAY).orElseThrow(), 36)
+                .amount();
+        assertThat(quote.upfrontTotal().amount()).isCloseTo(7_400 + 900, CENT);
+        assertThat(quote.netCost().amount())
+                .isCloseTo(8_300 + quote.repeat().orElseThrow().expected().amount() + later - 8_000, CENT);
+        assertThat(rescue.plan().perMile(quote).amount()).isCloseTo(quote.netCost().amount() / 36_000, within(1e-9));
+        assertThat(rescue.plan().perYear(quote).amount()).isCloseTo(quote.netCost().amount() / 3, CENT);
+        assertThat(rescue.replace().upfront()).extracting(CashLine::name).contains("unknown faults");
+        assertThat(line(rescue.replace(), "price with tax and fees"))
+                .isCloseTo(Lots.SETTINGS.terms().priceTerms().costOf(Money.usd(8_000)).amount(), CENT);
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {0, 3_000, 12_000})
+    void at_the_break_even_quote_both_cost_the_same_whatever_was_quoted(double quoted) {
+        Rescue first = RESCUER.compare(DEAD, THREE_YEARS.withQuote(Money.usd(quoted)));
+        Rescue again = RESCUER.compare(DEAD, THREE_YEARS.withQuote(first.breakEvenQuote()));
+        Rescue best = RESCUER.compare(DEAD, THREE_YEARS.withQuote(first.breakEvenAgainstBest()));
+
+        assertThat(first.breakEvenQuote().amount()).isPositive();
+        assertThat(option(again, "pay the quote").netCost().amount())
+                .isCloseTo(again.replace().netCost().amount(), CENT);
+        assertThat(option(best, "pay the quote").netCost().amount())
+                .isCloseTo(best.plan().cheapest().netCost().amount(), CENT);
+        assertThat(best.margin().amount()).isCloseTo(0, CENT);
+    }
+
+    @Test
+    void without_a_quote_that_way_is_missing_and_the_break_even_quote_is_the_same() {
+        Rescue none = RESCUER.compare(DEAD, THREE_YEARS);
+
+        assertThat(none.plan().options()).extracting(KeeperOption::name).doesNotContain("pay the quote");
+        assertThat(none.breakEvenQuote().amount()).isCloseTo(
+                RESCUER.compare(DEAD, THREE_YEARS.withQuote(Money.usd(5_000))).breakEvenQuote().amount(), CENT);
+    }
+
+    @Test
+    void own_hands_cost_less_than_a_shop_and_a_used_engine_less_than_none() {
+        Rescue rescue = RESCUER.compare(DEAD, THREE_YEARS);
+
+        assertThat(option(rescue, "own hands").netCost()).isLessThan(option(rescue, "independent shop").netCost());
+        assertThat(option(rescue, "independent shop").netCost())
+                .isLessThan(option(rescue, "independent shop, no used unit").netCost());
+    }
+
+    @Test
+    void unknown_faults_of_the_replacement_count_at_their_share() {
+        double none = RESCUER.compare(DEAD, THREE_YEARS.withUnknownFaults(0)).replace().netCost().amount();
+        double half = RESCUER.compare(DEAD, THREE_YEARS.withUnknownFaults(.5)).replace().netCost().amount();
+        double all = RESCUER.compare(DEAD, THREE_YEARS.withUnknownFaults(1)).replace().netCost().amount();
+
+        assertThat(all).isGreaterThan(none + 500);
+        assertThat(half).isCloseTo((none + all) / 2, CENT);
+    }
+
+    @Test
+    void another_car_brings_its_price_its_age_and_its_running_costs() {
+        RescueTerms.Other newer = new RescueTerms.Other(Lots.car(2022), Money.usd(12_500), Money.usd(240));
+        Rescue rescue = RESCUER.compare(DEAD, THREE_YEARS.withOther(newer));
+
+        assertThat(rescue.replace().name()).contains("the other car");
+        assertThat(rescue.replace().running()).extracting(l -> l.amount().amount()).containsExactly(720.0);
+        assertThat(rescue.replace().otherRepairs()).isLessThan(RESCUER.compare(DEAD, THREE_YEARS).replace()
+                .otherRepairs());
+        assertThat(rescue.replace().endValue().amount()).isCloseTo(12_500, CENT);
+    }
+
+    @Test
+    void every_assumption_is_labelled_and_what_was_given_is_none() {
+        List<String> given = RESCUER.compare(DEAD, THREE_YEARS).assumptions().stream()
+                .map(Rescue.Assumption::text).toList();
+        List<String> guessed = RESCUER.compare(DEAD, RescueTerms.of(3, 12_000)).assumptions().stream()
+                .map(Rescue.Assumption::text).toList();
+
+        assertThat(given).noneMatch(t -> t.startsWith("fetches"));
+        assertThat(guessed).anyMatch(t -> t.startsWith("fetches 2,400 as it stands: 30 %"));
+        assertThat(guessed).anyMatch(t -> t.contains("unplanned repairs")).anyMatch(t -> t.contains("unknown faults"));
+    }
+
+    @Test
+    void bad_terms_are_refused() {
+        assertThatThrownBy(() -> RescueTerms.of(0, 12_000)).hasMessageContaining("years");
+        assertThatThrownBy(() -> RescueTerms.of(3, 0)).hasMessageContaining("miles a year");
+        assertThatThrownBy(() -> THREE_YEARS.withUnknownFaults(2)).hasMessageContaining("0 to 1");
+        assertThat(THREE_YEARS.quoteAgain()).isEqualTo(Probability.of(.03));
+    }
+}
