@@ -11,9 +11,11 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.ranking.Appraisal;
+import worthsaving.ranking.Holding;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.Judged;
 import worthsaving.report.CaseReport;
+import worthsaving.report.PreventiveReport;
 import worthsaving.valuation.Valuer;
 import worthsaving.vehicle.Listing;
 
@@ -41,6 +43,15 @@ class JudgeCommand implements Callable<Integer> {
     @Option(names = "--json", description = "Print results as JSON, for scripts.")
     private boolean json;
 
+    @Option(names = "--keep-years", paramLabel = "YEARS", defaultValue = "1",
+            description = "How long the car is kept, or answered for, once it runs: for what to renew while it is open "
+                    + "(default: ${DEFAULT-VALUE}).")
+    private double keepYears;
+
+    @Option(names = "--miles-per-year", paramLabel = "MILES", defaultValue = "12000",
+            description = "How far it is driven meanwhile (default: ${DEFAULT-VALUE}).")
+    private double milesPerYear;
+
     @Spec
     private CommandSpec spec;
 
@@ -52,22 +63,29 @@ class JudgeCommand implements Callable<Integer> {
         Catalogue catalogue = CatalogueFiles.load(resources);
         Valuer valuer = options.valuer(resources);
         ReadLot lot = source.lot(catalogue, valuer, MOST, err);
-        Listing listing = lot.listings().stream()
-                .filter(l -> id == null || l.id().equals(id))
-                .findFirst()
-                .orElseThrow(() -> new UserError(ExitCode.USAGE, id == null
-                        ? source.file() + " has no usable listing" : source.file() + " has no listing '" + id + "'"));
-        Judged judged = new Judge(catalogue, valuer::forecast, options.settings(catalogue, main.seed())).judge(listing);
+        Listing listing = lot.one(id, source.file());
+        Holding holding = holding();
+        Judge judge = new Judge(catalogue, valuer::forecast, options.settings(catalogue, main.seed()));
+        Judged judged = judge.judge(listing);
         if (judged instanceof Judged.Refused no) {
             throw new UserError(ExitCode.SOME_ROWS_REFUSED,
                     listing.id() + " cannot be judged: " + no.reason() + "; " + no.mend());
         }
-        print(((Judged.Done) judged).appraisal(), catalogue, spec.commandLine().getOut());
+        Appraisal appraisal = ((Judged.Done) judged).appraisal();
+        print(new CaseReport(appraisal, catalogue,
+                new PreventiveReport(judge.whileInThere(appraisal, holding), holding)), spec.commandLine().getOut());
         return ExitCode.OK;
     }
 
-    private void print(Appraisal appraisal, Catalogue catalogue, PrintWriter out) throws IOException {
-        CaseReport report = new CaseReport(appraisal, catalogue);
+    private Holding holding() {
+        try {
+            return new Holding(keepYears, milesPerYear);
+        } catch (IllegalArgumentException e) {
+            throw new UserError(ExitCode.USAGE, e.getMessage());
+        }
+    }
+
+    private void print(CaseReport report, PrintWriter out) throws IOException {
         if (json) {
             report.json(out);
         } else {

@@ -1,12 +1,17 @@
 package worthsaving.cli;
 
 import java.io.PrintWriter;
+import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import worthsaving.intake.IntakeFault;
 import worthsaving.intake.LotEntry;
 import worthsaving.intake.LotSink;
 import worthsaving.intake.RefusedRow;
+import worthsaving.quantity.Money;
 import worthsaving.report.TextTable;
 import worthsaving.vehicle.Listing;
 
@@ -18,6 +23,7 @@ final class ReadLot implements LotSink {
     private final PrintWriter err;
     private final int most;
     private final List<Listing> listings = new ArrayList<>();
+    private final Map<String, Money> quotes = new HashMap<>();
     private long refused;
     private long faults;
     private boolean full;
@@ -31,6 +37,23 @@ final class ReadLot implements LotSink {
         return listings;
     }
 
+    /** What a dealer asks for the repair of a listing, where the table says. */
+    Optional<Money> quote(Listing listing) {
+        return Optional.ofNullable(quotes.get(listing.id()));
+    }
+
+    /**
+     * One of them.
+     *
+     * @param id null for the first
+     * @throws UserError when there is none
+     */
+    Listing one(String id, Path file) {
+        return listings.stream().filter(l -> id == null || l.id().equals(id)).findFirst()
+                .orElseThrow(() -> new UserError(ExitCode.USAGE, id == null
+                        ? file + " has no usable listing" : file + " has no listing '" + id + "'"));
+    }
+
     boolean complete() {
         return refused == 0 && !full;
     }
@@ -39,6 +62,7 @@ final class ReadLot implements LotSink {
     public void good(LotEntry entry) {
         if (listings.size() < most) {
             listings.add(entry.listing());
+            entry.quote().get().ifPresent(quote -> quotes.put(entry.listing().id(), quote));
         } else {
             full = true;
         }

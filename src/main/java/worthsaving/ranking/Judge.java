@@ -21,6 +21,7 @@ import worthsaving.diagnosis.Outcome;
 import worthsaving.diagnosis.Witnesses;
 import worthsaving.inspection.NextChecks;
 import worthsaving.quantity.Money;
+import worthsaving.repair.Preventive;
 import worthsaving.repair.RepairPlan;
 import worthsaving.repair.RepairPlanner;
 import worthsaving.repair.Worker;
@@ -97,6 +98,19 @@ public final class Judge {
                     "look again at one of them, or enter it as unsure"));
         }
         return new Preparation.Ready(prepared(listing, ((Outcome.Explained) outcome).diagnosis()));
+    }
+
+    /**
+     * Sound items that the likely repair lays open, and whether renewing them now pays; none without such a
+     * repair.
+     *
+     * @param appraisal of this judge
+     */
+    public List<Preventive> whileInThere(Appraisal appraisal, Holding holding) {
+        return appraisal.likelyPlan()
+                .map(plan -> planner.whileInThere(
+                        plan, holding.needed(catalogue, appraisal.listing(), appraisal.diagnosis())))
+                .orElse(List.of());
     }
 
     private Optional<Judged.Refused> refusal(Listing listing) {

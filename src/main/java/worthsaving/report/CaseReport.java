@@ -31,9 +31,16 @@ public final class CaseReport {
     private final Appraisal appraisal;
     private final Map<String, FailureItem> items;
     private final Map<String, FindingKind> findings;
+    private final PreventiveReport whileInThere;
 
     public CaseReport(Appraisal appraisal, Catalogue catalogue) {
+        this(appraisal, catalogue, PreventiveReport.NONE);
+    }
+
+    /** With what is worth renewing while the car is open. */
+    public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere) {
         this.appraisal = appraisal;
+        this.whileInThere = whileInThere;
         this.items = catalogue.itemsById();
         this.findings = catalogue.findingsById();
     }
@@ -44,6 +51,7 @@ public final class CaseReport {
         value(out);
         failedItems(out);
         plan(out);
+        whileInThere.text(out);
         waysOut(out);
         checks(out);
         cautions(out);
@@ -287,6 +295,7 @@ public final class CaseReport {
             json.element(Map.of("finding", c.finding().id(), "chance_present", c.chancePresent().value(), "gross_value",
                     c.gross().amount(), "cost", c.cost().amount(), "net_value", c.net().amount()));
         }
-        json.endList().end();
+        whileInThere.json(json.endList());
+        json.end();
     }
 }

@@ -1,0 +1,51 @@
+package worthsaving.report;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import worthsaving.ranking.Holding;
+import worthsaving.repair.Preventive;
+
+/**
+ * What to renew while the car is open.
+ *
+ * @param items best gain first
+ * @param holding how long the car is kept
+ */
+public record PreventiveReport(List<Preventive> items, Holding holding) {
+
+    public static final PreventiveReport NONE = new PreventiveReport(List.of(), new Holding(1, 12_000));
+
+    private static final int SHOWN = 8;
+
+    public PreventiveReport {
+        items = List.copyOf(items);
+    }
+
+    void text(Appendable out) throws IOException {
+        if (items.isEmpty()) {
+            return;
+        }
+        out.append(String.format(Locale.ROOT,
+                "%nWhile you are in there (kept %.1f years at %,.0f miles a year; chances from"
+                + " wear, a guess)%n", holding.years(), holding.milesPerYear()));
+        TextTable table = new TextTable().left("item", 50).left("part").right("now").right("later")
+                .right("pays above").right("chance needed").left("");
+        for (Preventive p : items.subList(0, Math.min(SHOWN, items.size()))) {
+            table.row(p.name(), p.source().name().toLowerCase(Locale.ROOT).replace('_', ' '), Words.whole(p.now()),
+                    Words.whole(p.later()), Words.percent(p.breakEven().value()), Words.percent(p.needed().value()),
+                    p.pays() ? "renew it, saves " + Words.whole(p.gain()) : "leave it");
+        }
+        table.write(out);
+    }
+
+    void json(JsonReport json) throws IOException {
+        json.beginList("while_in_there");
+        for (Preventive p : items) {
+            json.element(Map.of("item", p.item(), "now", p.now().amount(), "later", p.later().amount(),
+                    "break_even", p.breakEven().value(), "needed", p.needed().value(), "pays", p.pays()));
+        }
+        json.endList();
+    }
+}
