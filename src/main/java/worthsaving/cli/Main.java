@@ -24,7 +24,8 @@ import worthsaving.quantity.Seed;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
-            FitCommand.class, FitCommand.Report.class, AdvertCommand.class, LotCommand.class, CatalogueCommand.class},
+            RescueCommand.class, QuoteCommand.class, FitCommand.class, FitCommand.Report.class, AdvertCommand.class,
+            LotCommand.class, CatalogueCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all done",

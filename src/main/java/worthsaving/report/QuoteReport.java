@@ -1,0 +1,132 @@
+package worthsaving.report;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import worthsaving.quantity.Range;
+import worthsaving.ranking.Appraisal;
+import worthsaving.ranking.ShopQuote;
+import worthsaving.repair.Quote;
+
+/** A workshop's quote as it is handed to the owner. */
+public final class QuoteReport {
+
+    private static final int VERSION = 1;
+
+    private final Appraisal appraisal;
+    private final ShopQuote work;
+
+    public QuoteReport(Appraisal appraisal, ShopQuote work) {
+        this.appraisal = appraisal;
+        this.work = work;
+    }
+
+    public void text(Appendable out) throws IOException {
+        Quote quote = work.quote();
+        say(out, "Quote for " + appraisal.listing().id() + ", " + appraisal.listing().vehicle().label() + ", at "
+                + Words.whole(quote.hourly()) + " " + quote.hourly().currency().getCurrencyCode() + " an hour");
+        say(out, "Taken for failed: " + String.join("; ", work.assumed()) + ".");
+        TextTable table = new TextTable().left("stage").left("for", 56).right("hours").right("amount");
+        for (Quote.Line line : quote.lines()) {
+            table.row(stage(line.stage()), line.name(), line.hours().high() == 0 ? "" : hours(line.hours()),
+                    Words.range(line.amount().amount()));
+        }
+        for (Quote.Stage stage : Quote.Stage.values()) {
+            table.row("total", stage(stage), "", Words.range(quote.total(stage).amount()));
+        }
+        table.write(out);
+        say(out, "This work: " + Words.whole(quote.mean()) + " on average, " + Words.hours(quote.hours().value())
+                + " hours; doing the jobs together saves " + Words.hours(quote.hoursSaved().value()) + " hours.");
+        say(out, "Whatever the complaint turns out to be: " + Words.whole(work.price().mean())
+                + " on average; not over "
+                + Words.whole(work.notExceeded(.8)) + " with 80 %, not over " + Words.whole(work.notExceeded(.95))
+                + " with 95 %.");
+        say(out, "Ceiling to agree in writing: " + Words.whole(work.ceiling()) + "; " + Words.percent(
+                work.chanceAbove(work.ceiling())) + " chance that it is not enough.");
+        calls(out);
+        cautions(out);
+    }
+
+    private void calls(Appendable out) throws IOException {
+        out.append('\n');
+        say(out, "Call the owner and wait for a yes");
+        say(out, "- before opening up: that costs about " + Words.whole(work.openingUp())
+                + " even if the answer is then"
+                + " no, and the car fetches about " + Words.whole(work.stopValue()) + " in pieces (guesses);");
+        say(out, "- before any part is ordered, once it is open, when one of these is found;");
+        say(out, "- whenever the work would pass " + Words.whole(work.ceiling()) + ".");
+        if (!work.calls().isEmpty()) {
+            TextTable table = new TextTable().left("found", 64).left("").right("chance").right("change")
+                    .right("price then")
+                    .left("");
+            for (ShopQuote.CallPoint c : work.calls()) {
+                table.row(c.name(), c.sound() ? "is sound" : "failed too", Words.percent(c.chance()),
+                        Words.whole(c.change()), Words.whole(c.price()),
+                        c.price().compareTo(work.ceiling()) > 0 ? "over the ceiling" : "");
+            }
+            table.write(out);
+        }
+    }
+
+    private void cautions(Appendable out) throws IOException {
+        out.append('\n');
+        say(out, "Cautions");
+        for (String caution : work.cautions()) {
+            say(out, "- " + caution);
+        }
+        say(out, "- Stands on rated points, fuel pressure relieved, battery off where airbags or high voltage are near;"
+                + " trained persons only on high voltage. Local rules on estimates and authorisation come first.");
+    }
+
+    public void csv(Appendable out) throws IOException {
+        CsvWriter csv = new CsvWriter(out, "stage", "id", "name", "hours_low", "hours_mode", "hours_high", "amount_low",
+                "amount_mode", "amount_high", "needed_by");
+        for (Quote.Line line : work.quote().lines()) {
+            Range h = line.hours();
+            Range a = line.amount().amount();
+            csv.row(stage(line.stage()), line.id(), line.name(), h.low(), h.mode(), h.high(), a.low(), a.mode(),
+                    a.high(), String.join(" ", line.neededBy()));
+        }
+    }
+
+    public void json(Appendable out) throws IOException {
+        JsonReport json = new JsonReport(out, "worthsaving/quote", VERSION)
+                .field("id", appraisal.listing().id())
+                .field("hourly", work.quote().hourly().amount())
+                .field("mean", work.quote().mean().amount())
+                .field("hours", work.quote().hours().value())
+                .field("price_mean", work.price().mean())
+                .field("not_exceeded_80", work.notExceeded(.8).amount())
+                .field("not_exceeded_95", work.notExceeded(.95).amount())
+                .field("ceiling", work.ceiling().amount())
+                .field("chance_above_ceiling", work.chanceAbove(work.ceiling()))
+                .field("opening_up", work.openingUp().amount());
+        json.beginList("lines");
+        for (Quote.Line line : work.quote().lines()) {
+            json.element(Map.of("stage", stage(line.stage()), "id", line.id(), "name", line.name(), "hours",
+                    List.of(line.hours().low(), line.hours().mode(), line.hours().high()), "amount",
+                    List.of(line.amount().amount().low(), line.amount().amount().mode(), line.amount().amount()
+                            .high())));
+        }
+        json.endList().beginList("calls");
+        for (ShopQuote.CallPoint c : work.calls()) {
+            json.element(Map.of("item", c.item(), "sound", c.sound(), "chance", c.chance(), "change",
+                    c.change().amount(), "price", c.price().amount()));
+        }
+        json.endList().field("cautions", work.cautions()).end();
+    }
+
+    private static String stage(Quote.Stage stage) {
+        return stage.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String hours(Range range) {
+        return range.width() == 0 ? Words.hours(range.low()) : Words.hours(range.low()) + " to "
+                + Words.hours(range.high());
+    }
+
+    private static void say(Appendable out, String text) throws IOException {
+        out.append(TextTable.plain(text)).append('\n');
+    }
+}
