@@ -215,6 +215,17 @@ public final class Outcome {
         return shares;
     }
 
+    /** The same outcomes in the same order with the same weights. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Outcome o && Arrays.equals(given, o.given) && Arrays.equals(weights, o.weights);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * Arrays.hashCode(given) + Arrays.hashCode(weights);
+    }
+
     private static void checkShare(double share, double low) {
         if (!(share >= low && share <= 1)) {
             throw new IllegalArgumentException("a share of the outcomes must lie in 0 to 1, not " + share);

@@ -125,4 +125,26 @@ class OutcomeTest {
         }
         return Outcome.equallyLikely(values);
     }
+
+    @Test
+    void the_same_outcomes_and_weights_are_equal() {
+        Outcome one = Outcome.of(new double[] {1, 2}, new double[] {1, 3});
+
+        assertThat(one).isEqualTo(Outcome.of(new double[] {1, 2}, new double[] {2, 6}))
+                .hasSameHashCodeAs(Outcome.of(new double[] {1, 2}, new double[] {2, 6}));
+        assertThat(one).isNotEqualTo(Outcome.of(new double[] {1, 2}, new double[] {1, 1}))
+                .isNotEqualTo(Outcome.of(new double[] {1, 3}, new double[] {1, 3}));
+    }
+
+    /** Halves of {-4: .2, 0: .5, 10: .3}: (.2 x -4 + .3 x 0) / .5 = -1.6 and (.2 x 0 + .3 x 10) / .5 = 6. */
+    @Test
+    void equally_likely_parts_keep_the_mean_and_the_worst() {
+        Outcome whole = Outcome.of(new double[] {0, 10, -4}, new double[] {.5, .3, .2});
+        Outcome parts = whole.inParts(2);
+
+        assertThat(parts.least()).isEqualTo(-1.6, within(1e-12));
+        assertThat(parts.greatest()).isEqualTo(6, within(1e-12));
+        assertThat(parts.mean()).isEqualTo(whole.mean(), within(1e-12));
+        assertThat(whole.inParts(20).meanOfWorst(.25)).isEqualTo(whole.meanOfWorst(.25), within(1e-12));
+    }
 }
