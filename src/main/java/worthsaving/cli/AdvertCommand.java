@@ -20,8 +20,8 @@ import worthsaving.intake.advert.AdvertReader;
 import worthsaving.intake.advert.AdvertReading;
 import worthsaving.intake.advert.Vocabulary;
 import worthsaving.intake.advert.VocabularyException;
+import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
-import worthsaving.ranking.Judged;
 import worthsaving.report.AdvertReport;
 import worthsaving.report.CaseReport;
 import worthsaving.valuation.Valuer;
@@ -66,13 +66,10 @@ final class AdvertCommand implements Callable<Integer> {
         }
         Catalogue catalogue = CatalogueFiles.load(resources);
         Valuer valuer = options.valuer(resources);
-        Judged judged = new Judge(catalogue, valuer::forecast, options.settings(catalogue, main.seed()))
-                .judge(reading.toListing("advert", "the advert"));
-        if (judged instanceof Judged.Refused no) {
-            throw new UserError(ExitCode.SOME_ROWS_REFUSED, "It cannot be judged: " + no.reason() + "; " + no.mend());
-        }
+        Judge judge = new Judge(catalogue, valuer::forecast, options.settings(catalogue, main.seed()));
+        Appraisal appraisal = JudgingInput.appraisal(judge.judge(reading.toListing("advert", "the advert")), "It");
         out.println();
-        new CaseReport(((Judged.Done) judged).appraisal(), catalogue).summary(out);
+        new CaseReport(appraisal, catalogue).summary(out);
         return ExitCode.OK;
     }
 

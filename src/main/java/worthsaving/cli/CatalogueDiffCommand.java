@@ -67,7 +67,11 @@ final class CatalogueDiffCommand implements Callable<Integer> {
         out.println(changes.size() + " difference(s)");
         if (!changes.isEmpty()) {
             out.println();
-            LotReport.changes(out, standings(old), standings(changed));
+            Resources resources = Resources.find();
+            Valuer valuer = options.valuer(resources);
+            ListingSource source =
+                    new ListingSource(lot == null ? resources.path("shared/samples/lot.csv") : lot, today);
+            LotReport.changes(out, standings(old, valuer, source), standings(changed, valuer, source));
         }
         return ExitCode.OK;
     }
@@ -84,12 +88,10 @@ final class CatalogueDiffCommand implements Callable<Integer> {
                 + " fault(s); see them with: worthsaving catalogue check " + folder);
     }
 
-    private Map<String, Standing> standings(Catalogue catalogue) throws IOException {
+    private Map<String, Standing> standings(Catalogue catalogue, Valuer valuer, ListingSource source)
+            throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        Resources resources = Resources.find();
-        Valuer valuer = options.valuer(resources);
-        Path file = lot == null ? resources.path("shared/samples/lot.csv") : lot;
-        ReadLot read = new ListingSource(file, today).lot(catalogue, valuer, MOST, err);
+        ReadLot read = source.lot(catalogue, valuer, MOST, err);
         Judge judge = new Judge(catalogue, valuer::forecastWithoutReasons,
                 options.settings(catalogue, parent.main().seed()));
         Ranked ranked = new LotRanking(judge)

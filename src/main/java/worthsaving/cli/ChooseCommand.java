@@ -10,7 +10,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
-import worthsaving.catalog.Catalogue;
 import worthsaving.ranking.Budget;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.LotChoice;
@@ -21,7 +20,6 @@ import worthsaving.ranking.Ranked;
 import worthsaving.ranking.Standing;
 import worthsaving.report.ChoiceReport;
 import worthsaving.report.LotReport;
-import worthsaving.valuation.Valuer;
 
 /** Chooses the cars of a lot to buy together. */
 @Command(
@@ -37,10 +35,7 @@ final class ChooseCommand implements Callable<Integer> {
     private Main main;
 
     @Mixin
-    private ListingSource source;
-
-    @Mixin
-    private JudgeOptions options;
+    private JudgingInput input;
 
     @Mixin
     private Output output;
@@ -68,29 +63,20 @@ final class ChooseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        source.mustBeThere();
+        input.mustBeThere();
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
         Budget budget = budget();
-        Resources resources = Resources.find();
-        Catalogue catalogue = CatalogueFiles.load(resources);
-        Valuer valuer = options.valuer(resources);
-        ReadLot lot = source.lot(catalogue, valuer, MOST, err);
-        Judge judge = new Judge(catalogue, valuer::forecastWithoutReasons, options.settings(catalogue, main.seed()));
+        JudgingInput.Opened opened = input.open(MOST, err);
+        ReadLot lot = opened.lot();
+        Judge judge = new Judge(opened.catalogue(), opened.valuer()::forecastWithoutReasons,
+                input.settings(opened.catalogue(), main.seed()));
         Ranked ranked = new LotRanking(judge).rank(lot.listings(), Order.EXPECTED_PROFIT,
                 new ProgressLine(err, lot.listings().size()), () -> false);
         List<Standing> standings = ranked.places().stream().map(Ranked.Place::standing).toList();
         ChoiceReport report = new ChoiceReport(LotChoice.of(standings, budget,
                 new LotChoice.Settings(aboveLimit, market, main.seed())));
-        if (output.json()) {
-            report.json(out);
-        } else if (output.csv()) {
-            report.csv(out);
-        } else {
-            report.text(out);
-            out.println();
-            out.println("Estimates; not appraisal, legal or safety advice.");
-        }
+        output.print(report, out);
         LotReport.refusals(err, ranked.refused());
         return lot.complete() && ranked.refused().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
     }

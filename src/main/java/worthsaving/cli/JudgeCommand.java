@@ -13,10 +13,8 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Holding;
 import worthsaving.ranking.Judge;
-import worthsaving.ranking.Judged;
 import worthsaving.report.CaseReport;
 import worthsaving.report.PreventiveReport;
-import worthsaving.valuation.Valuer;
 import worthsaving.vehicle.Listing;
 
 /** Judges one listing, with everything the verdict rests on. */
@@ -26,19 +24,11 @@ import worthsaving.vehicle.Listing;
         mixinStandardHelpOptions = true)
 class JudgeCommand implements Callable<Integer> {
 
-    private static final int MOST = 1_000_000;
-
     @ParentCommand
     private Main main;
 
     @Mixin
-    private ListingSource source;
-
-    @Mixin
-    private JudgeOptions options;
-
-    @Option(names = "--id", paramLabel = "ID", description = "Which listing (default: the first).")
-    private String id;
+    private OneListing one;
 
     @Option(names = "--json", description = "Print results as JSON, for scripts.")
     private boolean json;
@@ -57,21 +47,12 @@ class JudgeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        source.mustBeThere();
-        PrintWriter err = spec.commandLine().getErr();
-        Resources resources = Resources.find();
-        Catalogue catalogue = CatalogueFiles.load(resources);
-        Valuer valuer = options.valuer(resources);
-        ReadLot lot = source.lot(catalogue, valuer, MOST, err);
-        Listing listing = lot.one(id, source.file());
+        JudgingInput.Opened opened = one.open(spec.commandLine().getErr());
+        Catalogue catalogue = opened.catalogue();
+        Listing listing = one.in(opened);
         Holding holding = holding();
-        Judge judge = new Judge(catalogue, valuer::forecast, options.settings(catalogue, main.seed()));
-        Judged judged = judge.judge(listing);
-        if (judged instanceof Judged.Refused no) {
-            throw new UserError(ExitCode.SOME_ROWS_REFUSED,
-                    listing.id() + " cannot be judged: " + no.reason() + "; " + no.mend());
-        }
-        Appraisal appraisal = ((Judged.Done) judged).appraisal();
+        Judge judge = new Judge(catalogue, opened.valuer()::forecast, one.settings(catalogue, main.seed()));
+        Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         print(new CaseReport(appraisal, catalogue,
                 new PreventiveReport(judge.whileInThere(appraisal, holding), holding)), spec.commandLine().getOut());
         return ExitCode.OK;

@@ -15,12 +15,13 @@ import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
 import worthsaving.quantity.Seed;
+import worthsaving.report.Words;
 
 /** The command line. Results go to standard output, progress and errors to standard error. */
 @Command(
         name = "worthsaving",
         description = "Judges, before money is spent, whether a mechanically written-off car is worth saving. "
-                + "Estimates; not appraisal, legal or safety advice.",
+                + Words.ESTIMATES,
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,

@@ -1,7 +1,11 @@
 package worthsaving.cli;
 
+import java.io.IOException;
+import java.io.PrintWriter;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Option;
+import worthsaving.report.Report;
+import worthsaving.report.Words;
 
 /** In which form results are wanted. */
 final class Output {
@@ -19,6 +23,19 @@ final class Output {
 
     boolean json() {
         return choice.json;
+    }
+
+    /** Prints a result in the form that is wanted, with the usual warning where people read it. */
+    void print(Report report, PrintWriter out) throws IOException {
+        if (json()) {
+            report.json(out);
+        } else if (csv()) {
+            report.csv(out);
+        } else {
+            report.text(out);
+            out.println();
+            out.println(Words.ESTIMATES);
+        }
     }
 
     boolean csv() {

@@ -1,7 +1,6 @@
 package worthsaving.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -16,11 +15,9 @@ import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.JudgeSettings;
-import worthsaving.ranking.Judged;
 import worthsaving.ranking.Quoter;
 import worthsaving.ranking.ShopQuote;
 import worthsaving.report.QuoteReport;
-import worthsaving.valuation.Valuer;
 import worthsaving.vehicle.Listing;
 
 /** A workshop's quote. */
@@ -31,22 +28,14 @@ import worthsaving.vehicle.Listing;
         mixinStandardHelpOptions = true)
 final class QuoteCommand implements Callable<Integer> {
 
-    private static final int MOST = 1_000_000;
-
     @ParentCommand
     private Main main;
 
     @Mixin
-    private ListingSource source;
-
-    @Mixin
-    private JudgeOptions options;
+    private OneListing one;
 
     @Mixin
     private Output output;
-
-    @Option(names = "--id", paramLabel = "ID", description = "Which car (default: the first).")
-    private String id;
 
     @Option(names = "--rate", paramLabel = "MONEY",
             description = "The workshop's hour (default: the catalogue's shop_hourly).")
@@ -61,37 +50,19 @@ final class QuoteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        source.mustBeThere();
-        Resources resources = Resources.find();
-        Catalogue catalogue = CatalogueFiles.load(resources);
-        Valuer valuer = options.valuer(resources);
-        ReadLot lot = source.lot(catalogue, valuer, MOST, spec.commandLine().getErr());
-        Listing listing = lot.one(id, source.file());
-        JudgeSettings settings = options.settings(catalogue, main.seed());
+        JudgingInput.Opened opened = one.open(spec.commandLine().getErr());
+        Catalogue catalogue = opened.catalogue();
+        Listing listing = one.in(opened);
+        JudgeSettings settings = one.settings(catalogue, main.seed());
         Money hourly = rate == null ? settings.terms().money(Term.SHOP_HOURLY) : positive("--rate", rate);
         Optional<Money> most = Optional.ofNullable(ceiling).map(c -> positive("--ceiling", c));
-        Judged judged = new Judge(catalogue, valuer::forecastWithoutReasons, settings).judge(listing);
-        if (judged instanceof Judged.Refused no) {
-            throw new UserError(ExitCode.SOME_ROWS_REFUSED,
-                    listing.id() + " cannot be judged: " + no.reason() + "; " + no.mend());
-        }
-        Appraisal appraisal = ((Judged.Done) judged).appraisal();
+        Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons, settings);
+        Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         ShopQuote quote = new Quoter(catalogue, settings, hourly).write(appraisal, most)
                 .orElseThrow(() -> new UserError(ExitCode.SOME_ROWS_REFUSED, listing.id() + " cannot be quoted: nothing"
                         + " is suspected, or nothing allowed mends it; enter what was found"));
-        print(new QuoteReport(appraisal, quote), spec.commandLine().getOut());
+        output.print(new QuoteReport(appraisal, quote), spec.commandLine().getOut());
         return ExitCode.OK;
-    }
-
-    private void print(QuoteReport report, PrintWriter out) throws IOException {
-        if (output.json()) {
-            report.json(out);
-        } else if (output.csv()) {
-            report.csv(out);
-        } else {
-            report.text(out);
-            out.println("\nEstimates; not appraisal, legal or safety advice.");
-        }
     }
 
     private static Money positive(String option, double amount) {

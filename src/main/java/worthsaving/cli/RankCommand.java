@@ -16,7 +16,7 @@ import worthsaving.ranking.LotRanking;
 import worthsaving.ranking.Ordering;
 import worthsaving.ranking.Ranked;
 import worthsaving.report.LotReport;
-import worthsaving.valuation.Valuer;
+import worthsaving.report.Words;
 
 /** Judges every listing of a table and puts them in order. */
 @Command(
@@ -30,10 +30,7 @@ final class RankCommand implements Callable<Integer> {
     private Main main;
 
     @Mixin
-    private ListingSource source;
-
-    @Mixin
-    private JudgeOptions options;
+    private JudgingInput input;
 
     @Mixin
     private Output output;
@@ -58,15 +55,15 @@ final class RankCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        source.mustBeThere();
+        input.mustBeThere();
         Ordering ordering = order.ordering();
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        Resources resources = Resources.find();
-        Catalogue catalogue = CatalogueFiles.load(resources);
-        Valuer valuer = options.valuer(resources);
-        ReadLot lot = source.lot(catalogue, valuer, most, err);
-        Judge judge = new Judge(catalogue, valuer::forecastWithoutReasons, options.settings(catalogue, main.seed()));
+        JudgingInput.Opened opened = input.open(most, err);
+        Catalogue catalogue = opened.catalogue();
+        ReadLot lot = opened.lot();
+        Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons,
+                input.settings(catalogue, main.seed()));
         int size = lot.listings().size();
         Ranked ranked = new LotRanking(judge).rank(lot.listings(), ordering, new ProgressLine(err, size), () -> false);
         LotReport report = new LotReport(ranked, catalogue);
@@ -96,6 +93,6 @@ final class RankCommand implements Callable<Integer> {
         out.println();
         out.println("Money in " + (ranked.places().isEmpty() ? "the listing's currency"
                 : ranked.places().get(0).standing().value().currency().getCurrencyCode())
-                + ". Estimates; not appraisal, legal or safety advice.");
+                + ". " + Words.ESTIMATES);
     }
 }

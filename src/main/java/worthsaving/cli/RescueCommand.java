@@ -1,7 +1,6 @@
 package worthsaving.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -16,11 +15,10 @@ import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.JudgeSettings;
-import worthsaving.ranking.Judged;
 import worthsaving.ranking.RescueTerms;
 import worthsaving.ranking.Rescuer;
+import worthsaving.ranking.ValueSource;
 import worthsaving.report.RescueReport;
-import worthsaving.valuation.Valuer;
 import worthsaving.vehicle.Fact;
 import worthsaving.vehicle.Listing;
 import worthsaving.vehicle.Vehicle;
@@ -33,22 +31,14 @@ import worthsaving.vehicle.Vehicle;
         mixinStandardHelpOptions = true)
 final class RescueCommand implements Callable<Integer> {
 
-    private static final int MOST = 1_000_000;
-
     @ParentCommand
     private Main main;
 
     @Mixin
-    private ListingSource source;
-
-    @Mixin
-    private JudgeOptions options;
+    private OneListing one;
 
     @Mixin
     private Output output;
-
-    @Option(names = "--id", paramLabel = "ID", description = "Which car (default: the first).")
-    private String id;
 
     @Option(names = "--years", paramLabel = "N", defaultValue = "3",
             description = "How long the car is to be kept (default: ${DEFAULT-VALUE}).")
@@ -94,31 +84,16 @@ final class RescueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        source.mustBeThere();
-        PrintWriter out = spec.commandLine().getOut();
-        Resources resources = Resources.find();
-        Catalogue catalogue = CatalogueFiles.load(resources);
-        Valuer valuer = options.valuer(resources);
-        ReadLot lot = source.lot(catalogue, valuer, MOST, spec.commandLine().getErr());
-        Listing listing = lot.one(id, source.file());
-        JudgeSettings settings = options.settings(catalogue, main.seed());
-        RescueTerms terms = terms(lot, listing);
-        Judged judged = new Judge(catalogue, valuer::forecastWithoutReasons, settings).judge(listing);
-        if (judged instanceof Judged.Refused no) {
-            throw new UserError(ExitCode.SOME_ROWS_REFUSED,
-                    listing.id() + " cannot be judged: " + no.reason() + "; " + no.mend());
-        }
-        Appraisal appraisal = ((Judged.Done) judged).appraisal();
-        RescueReport report = new RescueReport(
-                new Rescuer(catalogue, valuer::forecastWithoutReasons, settings).compare(appraisal, terms));
-        if (output.json()) {
-            report.json(out);
-        } else if (output.csv()) {
-            report.csv(out);
-        } else {
-            report.text(out);
-            out.println("\nEstimates; not appraisal, legal or safety advice.");
-        }
+        JudgingInput.Opened opened = one.open(spec.commandLine().getErr());
+        Catalogue catalogue = opened.catalogue();
+        ValueSource values = opened.valuer()::forecastWithoutReasons;
+        Listing listing = one.in(opened);
+        JudgeSettings settings = one.settings(catalogue, main.seed());
+        RescueTerms terms = terms(opened.lot(), listing);
+        Appraisal appraisal = JudgingInput.appraisal(
+                new Judge(catalogue, values, settings).judge(listing), listing.id());
+        output.print(new RescueReport(new Rescuer(catalogue, values, settings).compare(appraisal, terms)),
+                spec.commandLine().getOut());
         return ExitCode.OK;
     }
 

@@ -55,7 +55,7 @@ public final class CaseReport {
         waysOut(out);
         checks(out);
         cautions(out);
-        out.append("\nEstimates; not appraisal, legal or safety advice.\n");
+        out.append('\n').append(Words.ESTIMATES).append('\n');
     }
 
     /** Where the figures come from: value feature by feature, items finding by finding. */

@@ -15,7 +15,7 @@ import worthsaving.ranking.LotChoice;
 import worthsaving.ranking.Standing;
 
 /** A set of cars to buy together, what was left out and why. */
-public final class ChoiceReport {
+public final class ChoiceReport implements Report {
 
     private static final int VERSION = 1;
     private static final double WORTH_SHOWING = 0.05;
@@ -25,6 +25,8 @@ public final class ChoiceReport {
     public ChoiceReport(LotChoice choice) {
         this.choice = choice;
     }
+
+    @Override
 
     public void text(Appendable out) throws IOException {
         ChosenSet set = choice.set();
@@ -98,6 +100,7 @@ public final class ChoiceReport {
     }
 
     /** One row per listing, chosen ones first. */
+    @Override
     public void csv(Appendable out) throws IOException {
         CsvWriter csv = new CsvWriter(out, "id", "car", "chosen", "reasons", "words", "expected_profit",
                 "chance_of_loss", "cash_out", "own_hours", "cost_of_forcing");
@@ -116,6 +119,8 @@ public final class ChoiceReport {
                 cents(s.expectedProfit().amount()), s.chanceOfLoss(), cents(s.cashOut().amount()),
                 s.ownHours().value(), forcing);
     }
+
+    @Override
 
     public void json(Appendable out) throws IOException {
         ChosenSet set = choice.set();

@@ -10,7 +10,7 @@ import worthsaving.ranking.ShopQuote;
 import worthsaving.repair.Quote;
 
 /** A workshop's quote as it is handed to the owner. */
-public final class QuoteReport {
+public final class QuoteReport implements Report {
 
     private static final int VERSION = 1;
 
@@ -21,6 +21,8 @@ public final class QuoteReport {
         this.appraisal = appraisal;
         this.work = work;
     }
+
+    @Override
 
     public void text(Appendable out) throws IOException {
         Quote quote = work.quote();
@@ -79,6 +81,8 @@ public final class QuoteReport {
                 + " trained persons only on high voltage. Local rules on estimates and authorisation come first.");
     }
 
+    @Override
+
     public void csv(Appendable out) throws IOException {
         CsvWriter csv = new CsvWriter(out, "stage", "id", "name", "hours_low", "hours_mode", "hours_high", "amount_low",
                 "amount_mode", "amount_high", "needed_by");
@@ -89,6 +93,8 @@ public final class QuoteReport {
                     a.high(), String.join(" ", line.neededBy()));
         }
     }
+
+    @Override
 
     public void json(Appendable out) throws IOException {
         JsonReport json = new JsonReport(out, "worthsaving/quote", VERSION)

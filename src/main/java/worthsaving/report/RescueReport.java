@@ -12,7 +12,7 @@ import worthsaving.quantity.Money;
 import worthsaving.ranking.Rescue;
 
 /** An owner's ways to go on having a car, side by side. */
-public final class RescueReport {
+public final class RescueReport implements Report {
 
     private static final int VERSION = 1;
 
@@ -21,6 +21,8 @@ public final class RescueReport {
     public RescueReport(Rescue rescue) {
         this.rescue = rescue;
     }
+
+    @Override
 
     public void text(Appendable out) throws IOException {
         KeeperPlan plan = rescue.plan();
@@ -64,6 +66,8 @@ public final class RescueReport {
         return quote.amount() > 0 ? Words.whole(quote) : "none, not even a free repair would pay";
     }
 
+    @Override
+
     public void csv(Appendable out) throws IOException {
         CsvWriter csv = null;
         for (KeeperOption o : rescue.plan().options()) {
@@ -74,6 +78,8 @@ public final class RescueReport {
             csv.row(f.values().toArray());
         }
     }
+
+    @Override
 
     public void json(Appendable out) throws IOException {
         JsonReport json = new JsonReport(out, "worthsaving/rescue", VERSION)

@@ -8,6 +8,9 @@ import worthsaving.quantity.Range;
 /** Figures and verdicts as people read them; the same in every locale. */
 public final class Words {
 
+    /** Stands under every result. */
+    public static final String ESTIMATES = "Estimates; not appraisal, legal or safety advice.";
+
     private Words() {}
 
     public static String verdict(Verdict.Kind kind) {

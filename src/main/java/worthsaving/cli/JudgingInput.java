@@ -1,0 +1,63 @@
+package worthsaving.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import picocli.CommandLine.Mixin;
+import worthsaving.catalog.Catalogue;
+import worthsaving.quantity.Seed;
+import worthsaving.ranking.Appraisal;
+import worthsaving.ranking.JudgeSettings;
+import worthsaving.ranking.Judged;
+import worthsaving.valuation.Valuer;
+
+/** What every judging command takes: a table of listings, and what to judge them by. */
+final class JudgingInput {
+
+    @Mixin
+    private ListingSource source;
+
+    @Mixin
+    private JudgeOptions options;
+
+    /** The table read, beside the catalogue and the price model. */
+    record Opened(Catalogue catalogue, Valuer valuer, ReadLot lot) {}
+
+    Path file() {
+        return source.file();
+    }
+
+    /** @throws UserError when there is no such table */
+    void mustBeThere() {
+        source.mustBeThere();
+    }
+
+    /**
+     * @param most listings to read at most
+     * @throws UserError when something is missing or cannot be read
+     */
+    Opened open(int most, PrintWriter err) throws IOException {
+        source.mustBeThere();
+        Resources resources = Resources.find();
+        Catalogue catalogue = CatalogueFiles.load(resources);
+        Valuer valuer = options.valuer(resources);
+        return new Opened(catalogue, valuer, source.lot(catalogue, valuer, most, err));
+    }
+
+    /** @throws UserError when an option is out of range */
+    JudgeSettings settings(Catalogue catalogue, Seed seed) {
+        return options.settings(catalogue, seed);
+    }
+
+    /**
+     * @param who names the car in the message
+     * @throws UserError when it was refused
+     */
+    static Appraisal appraisal(Judged judged, String who) {
+        if (judged instanceof Judged.Refused no) {
+            throw new UserError(ExitCode.SOME_ROWS_REFUSED,
+                    who + " cannot be judged: " + no.reason() + "; " + no.mend());
+        }
+        return ((Judged.Done) judged).appraisal();
+    }
+}
