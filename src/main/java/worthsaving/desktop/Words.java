@@ -1,5 +1,6 @@
 package worthsaving.desktop;
 
+import javafx.beans.binding.StringExpression;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
@@ -28,6 +29,17 @@ public final class Words {
         Label label = new Label(text);
         label.getStyleClass().addAll(styles);
         return label;
+    }
+
+    /** A warning that is there while there is something to warn of. */
+    public static Label trouble(StringExpression text) {
+        Label trouble = new Label();
+        trouble.getStyleClass().addAll("notice", "failed");
+        trouble.setWrapText(true);
+        trouble.textProperty().bind(text);
+        trouble.visibleProperty().bind(text.isNotEmpty());
+        trouble.managedProperty().bind(trouble.visibleProperty());
+        return trouble;
     }
 
     /** Adds what a term means, for the pointer and for a screen reader. */

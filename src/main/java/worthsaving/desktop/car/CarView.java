@@ -5,13 +5,13 @@ import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
-import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.Words;
 
 /** The screen of one car: findings on the left, sliders on the right, what follows from them between. */
 public final class CarView extends BorderPane {
@@ -52,7 +52,7 @@ public final class CarView extends BorderPane {
         model.pictureProperty().addListener((o, was, is) ->
                 model.seen().ifPresent(seen -> pages.forEach(page -> page.accept(seen))));
         CarHeader header = new CarHeader(model);
-        VBox top = new VBox(8, header, trouble(model));
+        VBox top = new VBox(8, header, Words.trouble(model.troubleProperty()));
         BorderPane.setMargin(top, new Insets(0, 0, 8, 0));
         BorderPane.setMargin(tabs, new Insets(0, 8, 0, 8));
         setTop(top);
@@ -82,15 +82,5 @@ public final class CarView extends BorderPane {
         ScrollPane scroll = new ScrollPane(content);
         scroll.setFitToWidth(true);
         return scroll;
-    }
-
-    private static Label trouble(CarModel model) {
-        Label trouble = new Label();
-        trouble.getStyleClass().addAll("notice", "failed");
-        trouble.setWrapText(true);
-        trouble.textProperty().bind(model.troubleProperty());
-        trouble.visibleProperty().bind(model.troubleProperty().isNotEmpty());
-        trouble.managedProperty().bind(trouble.visibleProperty());
-        return trouble;
     }
 }

@@ -23,6 +23,7 @@ import worthsaving.deal.Verdict;
 import worthsaving.desktop.Choices;
 import worthsaving.desktop.Settings;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.Words;
 import worthsaving.ranking.Order;
 
 /** The screen of all listings. */
@@ -135,13 +136,8 @@ public final class LotView extends VBox {
     }
 
     private Label trouble() {
-        Label trouble = new Label();
+        Label trouble = Words.trouble(model.troubleProperty());
         trouble.setId("lot-trouble");
-        trouble.getStyleClass().addAll("notice", "failed");
-        trouble.setWrapText(true);
-        trouble.textProperty().bind(model.troubleProperty());
-        trouble.visibleProperty().bind(model.troubleProperty().isNotEmpty());
-        trouble.managedProperty().bind(trouble.visibleProperty());
         return trouble;
     }
 
