@@ -3,8 +3,6 @@ package worthsaving.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -24,15 +22,6 @@ class JudgingCommandsTest {
     @TempDir
     private Path folder;
 
-    private record Run(int code, String out, String err) {}
-
-    private static Run run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Run(code, out.toString(), err.toString());
-    }
-
     private String file(String text) throws IOException {
         return file(text, StandardCharsets.UTF_8);
     }
@@ -43,7 +32,7 @@ class JudgingCommandsTest {
 
     @Test
     void ranks_good_rows_and_names_bad_ones_by_row_and_column() throws IOException {
-        Run run = run("rank", "--today", "2026-01-15", "--csv", file(HEADER
+        Run run = Run.of("rank", "--today", "2026-01-15", "--csv", file(HEADER
                 + GOOD
                 + "A2,2013,ford,focus,abc,1500,USD,clean,NO_CRANK,odometer is a word\n"
                 + "A3,2013,ford,focus,90000,-5,USD,clean,NO_CRANK,price below zero\n"
@@ -59,7 +48,7 @@ class JudgingCommandsTest {
     @ParameterizedTest
     @CsvSource({"shared/samples/bad/empty.csv", "shared/samples/bad/wrong_header.csv", "no/such/file.csv"})
     void a_file_that_is_no_lot_gives_code_3_and_no_result(String path) {
-        Run run = run("rank", path);
+        Run run = Run.of("rank", path);
 
         assertThat(run.code()).isEqualTo(ExitCode.FILE_UNUSABLE);
         assertThat(run.out()).isEmpty();
@@ -68,7 +57,7 @@ class JudgingCommandsTest {
 
     @Test
     void reads_other_encodings() throws IOException {
-        Run run = run("rank", "--csv", "--today", "2026-01-15",
+        Run run = Run.of("rank", "--csv", "--today", "2026-01-15",
                 file(HEADER + GOOD.replace("just clicks", "caf\u00e9 owner"), Charset.forName("windows-1252")));
 
         assertThat(run.out().lines().count()).isEqualTo(2);
@@ -76,7 +65,7 @@ class JudgingCommandsTest {
 
     @Test
     void stops_reading_at_the_limit_and_says_so() throws IOException {
-        Run run = run("rank", "--csv", "--today", "2026-01-15", "--most", "1",
+        Run run = Run.of("rank", "--csv", "--today", "2026-01-15", "--most", "1",
                 file(HEADER + GOOD + GOOD.replace("A1", "A2").replace("98000", "99000")));
 
         assertThat(run.code()).isEqualTo(ExitCode.SOME_ROWS_REFUSED);
@@ -87,17 +76,17 @@ class JudgingCommandsTest {
     @Test
     void the_same_seed_gives_the_same_bytes_and_another_one_other_bytes() throws IOException {
         String lot = file(HEADER + GOOD);
-        String once = run("rank", "--json", "--today", "2026-01-15", "--seed", "7", lot).out();
+        String once = Run.of("rank", "--json", "--today", "2026-01-15", "--seed", "7", lot).out();
 
-        assertThat(run("rank", "--json", "--today", "2026-01-15", "--seed", "7", lot).out()).isEqualTo(once);
-        assertThat(run("rank", "--json", "--today", "2026-01-15", "--seed", "8", lot).out()).isNotEqualTo(once);
+        assertThat(Run.of("rank", "--json", "--today", "2026-01-15", "--seed", "7", lot).out()).isEqualTo(once);
+        assertThat(Run.of("rank", "--json", "--today", "2026-01-15", "--seed", "8", lot).out()).isNotEqualTo(once);
     }
 
     @Test
     void judge_and_rank_agree_to_the_cent() throws IOException {
         String lot = file(HEADER + GOOD);
-        String ranked = run("rank", "--json", "--today", "2026-01-15", lot).out();
-        String judged = run("judge", "--json", "--today", "2026-01-15", lot).out();
+        String ranked = Run.of("rank", "--json", "--today", "2026-01-15", lot).out();
+        String judged = Run.of("judge", "--json", "--today", "2026-01-15", lot).out();
 
         double most = number(ranked, "most_to_pay");
         assertThat(most).isPositive();
@@ -109,9 +98,9 @@ class JudgingCommandsTest {
     @Test
     void a_higher_target_allows_a_lower_price() throws IOException {
         String lot = file(HEADER + GOOD);
-        double modest = number(run("rank", "--json", "--today", "2026-01-15", "--target-profit", "500", lot).out(),
+        double modest = number(Run.of("rank", "--json", "--today", "2026-01-15", "--target-profit", "500", lot).out(),
                 "most_to_pay");
-        double bold = number(run("rank", "--json", "--today", "2026-01-15", "--target-profit", "2500", lot).out(),
+        double bold = number(Run.of("rank", "--json", "--today", "2026-01-15", "--target-profit", "2500", lot).out(),
                 "most_to_pay");
 
         assertThat(bold).isLessThan(modest);
@@ -119,7 +108,7 @@ class JudgingCommandsTest {
 
     @Test
     void judge_shows_everything_the_verdict_rests_on() throws IOException {
-        Run run = run("judge", "--today", "2026-01-15", file(HEADER + GOOD));
+        Run run = Run.of("judge", "--today", "2026-01-15", file(HEADER + GOOD));
 
         assertThat(run.code()).isEqualTo(ExitCode.OK);
         assertThat(run.out()).contains("Worth running", "What may have failed", "Repair of what is likelier",
@@ -128,7 +117,7 @@ class JudgingCommandsTest {
 
     @Test
     void explain_names_findings_and_adds_up_the_value() throws IOException {
-        Run run = run("explain", "--today", "2026-01-15", file(HEADER + GOOD));
+        Run run = Run.of("explain", "--today", "2026-01-15", file(HEADER + GOOD));
 
         assertThat(run.out()).contains("Does not crank", "price index", "mileage", "Most probable stories");
     }
@@ -137,15 +126,15 @@ class JudgingCommandsTest {
     void an_unknown_listing_and_a_bad_option_are_usage_errors() throws IOException {
         String lot = file(HEADER + GOOD);
 
-        assertThat(run("judge", "--id", "nobody", lot).code()).isEqualTo(ExitCode.USAGE);
-        assertThat(run("rank", "--chance-of-loss", "3", lot).code()).isEqualTo(ExitCode.USAGE);
-        assertThat(run("rank", "--model", "no.json", lot).code()).isEqualTo(ExitCode.INSTALLATION_FAULTY);
+        assertThat(Run.of("judge", "--id", "nobody", lot).code()).isEqualTo(ExitCode.USAGE);
+        assertThat(Run.of("rank", "--chance-of-loss", "3", lot).code()).isEqualTo(ExitCode.USAGE);
+        assertThat(Run.of("rank", "--model", "no.json", lot).code()).isEqualTo(ExitCode.INSTALLATION_FAULTY);
     }
 
     @Test
     void a_damaged_model_is_refused() throws IOException {
         Path model = Files.writeString(folder.resolve("bad.json"), "{\"format\": 1");
-        Run run = run("rank", "--model", model.toString(), file(HEADER + GOOD));
+        Run run = Run.of("rank", "--model", model.toString(), file(HEADER + GOOD));
 
         assertThat(run.code()).isEqualTo(ExitCode.INSTALLATION_FAULTY);
         assertThat(run.err()).contains("bad.json").doesNotContain("Exception");
@@ -155,16 +144,16 @@ class JudgingCommandsTest {
     void fit_refuses_too_few_rows_and_unknown_shapes() throws IOException {
         String table = file("Price,Mileage\n");
 
-        assertThat(run("fit", table, "nonsense", folder.resolve("m.json").toString()).code())
+        assertThat(Run.of("fit", table, "nonsense", folder.resolve("m.json").toString()).code())
                 .isEqualTo(ExitCode.USAGE);
-        assertThat(run("fit", table, "us_cars_2005", folder.resolve("m.json").toString()).code())
+        assertThat(Run.of("fit", table, "us_cars_2005", folder.resolve("m.json").toString()).code())
                 .isEqualTo(ExitCode.FILE_UNUSABLE);
         assertThat(Files.exists(folder.resolve("m.json"))).isFalse();
     }
 
     @Test
     void data_reports_on_a_shipped_set() {
-        Run run = run("data", "datasets/us_cars_2005.csv", "us_cars_2005");
+        Run run = Run.of("data", "datasets/us_cars_2005.csv", "us_cars_2005");
 
         assertThat(run.code()).isEqualTo(ExitCode.OK);
         assertThat(run.out()).contains("804 rows read", "repeated advert");
@@ -181,24 +170,24 @@ class JudgingCommandsTest {
                     : text);
         }
         String lot = file(HEADER + GOOD);
-        Run run = run("catalogue", "diff", shipped.toString(), other.toString(), "--lot", lot, "--today", "2026-01-15");
+        Run run = Run.of("catalogue", "diff", shipped.toString(), other.toString(), "--lot", lot, "--today", "2026-01-15");
 
         assertThat(run.code()).isEqualTo(ExitCode.OK);
         assertThat(run.out()).contains("money.csv sales_tax: figure", "1 difference(s)", "A1",
                 "0 listing(s) the same");
-        assertThat(run("catalogue", "diff", shipped.toString(), shipped.toString()).out()).contains("0 difference(s)");
+        assertThat(Run.of("catalogue", "diff", shipped.toString(), shipped.toString()).out()).contains("0 difference(s)");
     }
 
     @Test
     void an_advert_is_read_shown_with_its_words_and_judged() throws IOException {
         String advert = file("2014 Honda Civic LX, 98k miles, wont crank just clicks. clean title. $2,600 obo. "
                 + "call 555 555 0123");
-        Run run = run("advert", "--today", "2026-01-15", advert);
+        Run run = Run.of("advert", "--today", "2026-01-15", advert);
 
         assertThat(run.code()).isEqualTo(ExitCode.OK);
         assertThat(run.out()).contains("98,000 miles", "'98k miles'", "USD 2600.00", "Worth running", "Ways out")
                 .doesNotContain("0123");
-        assertThat(run("advert", "--read-only", advert).out()).contains("98,000 miles").doesNotContain("Worth running");
+        assertThat(Run.of("advert", "--read-only", advert).out()).contains("98,000 miles").doesNotContain("Worth running");
     }
 
     private static double number(String json, String field) {

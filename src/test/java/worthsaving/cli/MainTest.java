@@ -5,8 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -24,24 +22,15 @@ class MainTest {
     @TempDir
     private Path folder;
 
-    private record Result(int code, String out, String err) {}
-
-    private static Result run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Result(code, out.toString(), err.toString());
-    }
-
     @Test
     void help_and_version_go_to_standard_output() {
-        Result help = run("--help");
+        Run help = Run.of("--help");
 
         assertThat(help.code()).isEqualTo(ExitCode.OK);
         assertThat(help.out()).contains("Exit codes:", "70", "catalogue", "lot", "--seed");
         assertThat(help.err()).isEmpty();
-        assertThat(run("--version").out()).startsWith("worthsaving ");
-        assertThat(run("lot", "check", "--help").out()).contains("FILE", "--json", "--csv", "--refused", "--seed");
+        assertThat(Run.of("--version").out()).startsWith("worthsaving ");
+        assertThat(Run.of("lot", "check", "--help").out()).contains("FILE", "--json", "--csv", "--refused", "--seed");
     }
 
     static Stream<List<String>> wrongUses() {
@@ -58,7 +47,7 @@ class MainTest {
     @ParameterizedTest
     @MethodSource("wrongUses")
     void wrong_usage_ends_with_2_and_a_reason(List<String> args) {
-        Result result = run(args.toArray(String[]::new));
+        Run result = Run.of(args.toArray(String[]::new));
 
         assertThat(result.code()).isEqualTo(ExitCode.USAGE);
         assertThat(result.out()).isEmpty();
@@ -67,7 +56,7 @@ class MainTest {
 
     @Test
     void the_sample_lot_names_only_what_the_catalogue_knows() {
-        Result result = run("lot", "check", "shared/samples/lot.csv", "--today", "2026-11-25");
+        Run result = Run.of("lot", "check", "shared/samples/lot.csv", "--today", "2026-11-25");
 
         assertThat(result.out()).startsWith("25 listing(s) read, 0 row(s) left out, 0 warning(s)");
         assertThat(result.code()).isEqualTo(ExitCode.OK);
@@ -81,7 +70,7 @@ class MainTest {
         "does_not_exist.csv, 3", "'', 3"
     })
     void ends_with_the_documented_code(String name, int code) {
-        Result result = run("lot", "check", BAD + name);
+        Run result = Run.of("lot", "check", BAD + name);
 
         assertThat(result.code()).isEqualTo(code);
         assertThat(result.out() + result.err()).isNotBlank().doesNotContain("Exception", "\tat ");
@@ -89,7 +78,7 @@ class MainTest {
 
     @Test
     void faults_stand_with_row_and_column() {
-        assertThat(run("lot", "check", BAD + "figures.csv").out())
+        assertThat(Run.of("lot", "check", BAD + "figures.csv").out())
                 .contains("figures.csv, row 2, column odometer: 'abc' is no odometer reading;")
                 .contains("[row left out]")
                 .contains("1 listing(s) read, 8 row(s) left out, 0 warning(s)");
@@ -97,7 +86,7 @@ class MainTest {
 
     @Test
     void faults_as_json() throws IOException {
-        JsonNode json = new ObjectMapper().readTree(run("lot", "check", "--json", BAD + "figures.csv").out());
+        JsonNode json = new ObjectMapper().readTree(Run.of("lot", "check", "--json", BAD + "figures.csv").out());
 
         assertThat(json.at("/format").asText()).isEqualTo("worthsaving/lot-check");
         assertThat(json.at("/faults")).hasSize(9);
@@ -108,7 +97,7 @@ class MainTest {
 
     @Test
     void faults_as_csv() {
-        String csv = run("lot", "check", "--csv", BAD + "figures.csv").out();
+        String csv = Run.of("lot", "check", "--csv", BAD + "figures.csv").out();
 
         assertThat(csv.lines()).hasSize(10).first().isEqualTo(
                 "\"source\",\"row\",\"column\",\"effect\",\"what\",\"mend\"");
@@ -118,18 +107,18 @@ class MainTest {
     @Test
     void refused_rows_can_be_written_out_mended_and_read_again() throws IOException {
         Path refused = folder.resolve("refused.csv");
-        run("lot", "check", BAD + "figures.csv", "--refused", refused.toString());
+        Run.of("lot", "check", BAD + "figures.csv", "--refused", refused.toString());
 
         assertThat(refused).content().startsWith("id,year,make,model,odometer,price\nA1,2012,ford,focus,abc,1500\n");
         Files.writeString(refused, Files.readString(refused).lines().limit(2).reduce((a, b) -> a + "\n" + b)
                 .orElseThrow().replace("abc", "90000"));
-        assertThat(run("lot", "check", refused.toString()).code()).isEqualTo(ExitCode.OK);
+        assertThat(Run.of("lot", "check", refused.toString()).code()).isEqualTo(ExitCode.OK);
     }
 
     @Test
     void never_overwrites_the_table_it_reads() throws IOException {
         Path table = Files.writeString(folder.resolve("t.csv"), "year,make,model,odometer,price\n");
-        Result result = run("lot", "check", table.toString(), "--refused", table.toString());
+        Run result = Run.of("lot", "check", table.toString(), "--refused", table.toString());
 
         assertThat(result.code()).isEqualTo(ExitCode.USAGE);
         assertThat(table).content().isEqualTo("year,make,model,odometer,price\n");
@@ -137,7 +126,7 @@ class MainTest {
 
     @Test
     void the_projects_catalogue_has_no_fault() {
-        Result result = run("catalogue", "check");
+        Run result = Run.of("catalogue", "check");
 
         assertThat(result.out()).startsWith("No fault: ").contains("failure items", "findings");
         assertThat(result.code()).isEqualTo(ExitCode.OK);
@@ -152,12 +141,12 @@ class MainTest {
                         file.endsWith("tools.csv") ? text.replaceFirst("\n([A-Z]\\w+),", "\n$1_GONE,") : text);
             }
         }
-        Result result = run("catalogue", "check", folder.toString());
+        Run result = Run.of("catalogue", "check", folder.toString());
 
         assertThat(result.code()).isEqualTo(ExitCode.INSTALLATION_FAULTY);
         assertThat(result.out()).contains(".csv, line ").contains("fault(s)");
-        assertThat(run("catalogue", "check", folder.resolve("nowhere").toString()).code())
+        assertThat(Run.of("catalogue", "check", folder.resolve("nowhere").toString()).code())
                 .isEqualTo(ExitCode.FILE_UNUSABLE);
-        assertThat(run("catalogue", "check", "--json", folder.toString()).out()).contains("\"faults\" : [");
+        assertThat(Run.of("catalogue", "check", "--json", folder.toString()).out()).contains("\"faults\" : [");
     }
 }

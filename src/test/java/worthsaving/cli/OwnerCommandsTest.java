@@ -6,8 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -29,27 +27,18 @@ class OwnerCommandsTest {
     private Path folder;
     private String lot;
 
-    private record Run(int code, String out, String err) {}
-
     @BeforeEach
     void write() throws IOException {
         lot = Files.writeString(folder.resolve("lot.csv"), CAR).toString();
     }
 
-    private static Run run(String... args) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(new PrintWriter(out), new PrintWriter(err), args);
-        return new Run(code, out.toString(), err.toString());
-    }
-
     private static JsonNode json(String... args) throws IOException {
-        return new ObjectMapper().readTree(run(args).out());
+        return new ObjectMapper().readTree(Run.of(args).out());
     }
 
     @Test
     void rescue_compares_all_ways_over_years_and_miles() {
-        Run run = run("rescue", lot, "--today", "2026-01-15", "--years", "4", "--miles-per-year", "9000");
+        Run run = Run.of("rescue", lot, "--today", "2026-01-15", "--years", "4", "--miles-per-year", "9000");
 
         assertThat(run.code()).isEqualTo(ExitCode.OK);
         assertThat(run.out()).contains("kept 4 years and 36,000 miles", "pay the quote", "independent shop",
@@ -75,7 +64,7 @@ class OwnerCommandsTest {
 
     @Test
     void rescue_csv_has_a_row_for_each_way_and_another_car_can_be_named() {
-        String csv = run("rescue", lot, "--csv", "--today", "2026-01-15", "--other-price", "12500", "--other-year",
+        String csv = Run.of("rescue", lot, "--csv", "--today", "2026-01-15", "--other-price", "12500", "--other-year",
                 "2020",
                 "--other-miles", "40000", "--other-running", "120").out();
 
@@ -86,17 +75,17 @@ class OwnerCommandsTest {
     @ParameterizedTest
     @CsvSource({"--years, 0", "--miles-per-year, 0", "--quote, -1", "--unknown-faults, 2", "--other-price, 9000"})
     void rescue_refuses_nonsense(String option, String value) {
-        assertThat(run("rescue", lot, option, value).code()).isEqualTo(ExitCode.USAGE);
+        assertThat(Run.of("rescue", lot, option, value).code()).isEqualTo(ExitCode.USAGE);
     }
 
     @Test
     void a_quote_shows_stages_limits_and_when_to_call() {
-        Run run = run("quote", lot, "--today", "2026-01-15", "--rate", "120");
+        Run run = Run.of("quote", lot, "--today", "2026-01-15", "--rate", "120");
 
         assertThat(run.code()).isEqualTo(ExitCode.OK);
         assertThat(run.out()).contains("at 120 USD an hour", "access", "with 80 %", "with 95 %", "Ceiling",
                 "Call the owner", "Cautions", "not appraisal");
-        assertThat(run("quote", lot, "--csv", "--today", "2026-01-15").out()).startsWith("\"stage\"");
+        assertThat(Run.of("quote", lot, "--csv", "--today", "2026-01-15").out()).startsWith("\"stage\"");
     }
 
     @Test
@@ -106,18 +95,18 @@ class OwnerCommandsTest {
         assertThat(quote.at("/ceiling").asDouble()).isEqualTo(3_000);
         assertThat(quote.at("/not_exceeded_80").asDouble()).isLessThan(quote.at("/not_exceeded_95").asDouble());
         assertThat(quote.at("/lines").size()).isGreaterThan(2);
-        assertThat(run("quote", lot, "--rate", "0").code()).isEqualTo(ExitCode.USAGE);
-        assertThat(run("quote", lot, "--id", "nobody").code()).isEqualTo(ExitCode.USAGE);
+        assertThat(Run.of("quote", lot, "--rate", "0").code()).isEqualTo(ExitCode.USAGE);
+        assertThat(Run.of("quote", lot, "--id", "nobody").code()).isEqualTo(ExitCode.USAGE);
     }
 
     @Test
     void judge_weighs_what_lies_open() throws IOException {
         String gasket = Files.writeString(folder.resolve("g.csv"), CAR.replace("NO_CRANK CRANK_LOCKED,5600",
                 "OVERHEATS WHITE_SMOKE_SWEET USES_COOLANT MILKY_OIL,")).toString();
-        Run run = run("judge", gasket, "--today", "2026-01-15", "--keep-years", "5");
+        Run run = Run.of("judge", gasket, "--today", "2026-01-15", "--keep-years", "5");
 
         assertThat(run.out()).contains("While you are in there (kept 5.0 years", "pays above");
         assertThat(json("judge", gasket, "--json", "--today", "2026-01-15").at("/while_in_there").isArray()).isTrue();
-        assertThat(run("judge", gasket, "--keep-years", "0").code()).isEqualTo(ExitCode.USAGE);
+        assertThat(Run.of("judge", gasket, "--keep-years", "0").code()).isEqualTo(ExitCode.USAGE);
     }
 }
