@@ -84,21 +84,6 @@ public record DealCase(
         }
     }
 
-    /** A car of which nothing usual is known. */
-    public DealCase(
-            FailurePatterns patterns,
-            Repairs repairs,
-            Labour labour,
-            ValueForecast value,
-            double towMiles,
-            TitleBrand title,
-            Map<String, FailureItem> items,
-            Money usualFaults,
-            Optional<Money> offeredAt,
-            Method method) {
-        this(patterns, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, method, Map.of());
-    }
-
     /** A car whose value is that of one without any fault, and which nobody has put a price on. */
     public DealCase(
             FailurePatterns patterns,
@@ -110,7 +95,7 @@ public record DealCase(
             Map<String, FailureItem> items,
             Method method) {
         this(patterns, repairs, labour, value, towMiles, title, items, Money.zero(value.currency()), Optional.empty(),
-                method);
+                method, Map.of());
     }
 
     public DealCase withMethod(Method other) {

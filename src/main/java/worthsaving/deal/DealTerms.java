@@ -126,13 +126,6 @@ public record DealTerms(
                 .with(Term.GATE_FEES, fees, Source.user());
     }
 
-    /** Every line fixed at its mean: the terms of a sum done by hand. */
-    public DealTerms atTheMean() {
-        Map<Term, Range> fixed = new EnumMap<>(figures);
-        fixed.replaceAll((term, range) -> Range.exactly(range.mean()));
-        return new DealTerms(currency, fixed, sources, valueIsAsk);
-    }
-
     /** Premium, tax and fees at the mean. */
     public PriceTerms priceTerms() {
         return new PriceTerms(mean(Term.AUCTION_PREMIUM) / 100, mean(Term.SALES_TAX) / 100, money(Term.GATE_FEES));

@@ -42,11 +42,6 @@ public record ColumnMatch(Map<Field, String> columns, List<String> ignored) {
         return new ColumnMatch(columns, ignored);
     }
 
-    /** A mapping like {@code like}, with its words, market and units, for the columns found here. */
-    public DatasetShape toShape(DatasetShape like) {
-        return like.withColumns(columns);
-    }
-
     private static Map<String, Field> readNames(Reader names) throws IOException {
         CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
         Map<String, Field> known = new HashMap<>();

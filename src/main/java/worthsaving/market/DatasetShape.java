@@ -117,13 +117,6 @@ public record DatasetShape(
         return text.getProperty(key).strip().toUpperCase(Locale.ROOT);
     }
 
-    /** The same reading of another table whose columns are named otherwise. */
-    DatasetShape withColumns(Map<Field, String> other) {
-        return new DatasetShape(
-                name, market, currency, odometerUnit, priceKind, other, indicators, words, fixedDate, fixedYear, source,
-                licence);
-    }
-
     String translate(Field field, String word) {
         String lower = word.strip().toLowerCase(Locale.ROOT);
         return words.getOrDefault(field, Map.of()).getOrDefault(lower, lower);

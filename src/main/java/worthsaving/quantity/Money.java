@@ -43,10 +43,6 @@ public record Money(double amount, Currency currency) implements Comparable<Mone
         return new Money(amount * factor, currency);
     }
 
-    public Money negated() {
-        return times(-1);
-    }
-
     @Override
     public int compareTo(Money other) {
         return Double.compare(amount, sameCurrency(other).amount);

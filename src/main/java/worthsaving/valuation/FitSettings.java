@@ -29,12 +29,4 @@ public record FitSettings(
     public FitSettings withThreads(int count) {
         return new FitSettings(folds, count, penalty, trees, leaves, shrinkage, bands);
     }
-
-    public FitSettings withTrees(int count, int leafCount, double step) {
-        return new FitSettings(folds, threads, penalty, count, leafCount, step, bands);
-    }
-
-    public FitSettings withBands(int count) {
-        return new FitSettings(folds, threads, penalty, trees, leaves, shrinkage, count);
-    }
 }

@@ -60,11 +60,6 @@ public sealed interface Fact<T> {
         return this instanceof Known<T>;
     }
 
-    /** Falls back to an assumption when the field is unknown. */
-    default Fact<T> orAssume(T other, String why) {
-        return get().isPresent() ? this : assumed(other, why);
-    }
-
     default <R> Fact<R> map(Function<? super T, ? extends R> f) {
         if (this instanceof Known<T> known) {
             return known(f.apply(known.value()));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static worthsaving.quantity.Money.usd;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ForkJoinPool;
@@ -124,7 +125,7 @@ class DealEngineTest {
     void faults_that_usual_cars_have_and_this_one_has_no_more_come_back_in_the_sale() {
         DealCase c = SampleDeals.timingChain();
         DealCase spared = new DealCase(c.patterns(), c.repairs(), c.labour(), c.value(), c.towMiles(), c.title(),
-                c.items(), usd(400), Optional.empty(), c.method());
+                c.items(), usd(400), Optional.empty(), c.method(), Map.of());
         DealTerms terms = SampleDeals.timingChainTerms().with(Term.USUAL_FAULTS_SHARE, 75);
         double profit = DealEngine.prepare(spared).expectedProfit(terms, WayOut.REPAIR_AND_SELL, usd(2_300));
         assertThat(profit - 1_008).isCloseTo(.75 * 400 * .98, within(0.005));
@@ -134,7 +135,7 @@ class DealEngineTest {
     void a_resale_as_it_stands_never_beats_the_price_it_is_offered_at() {
         DealCase c = SampleDeals.timingChain();
         DealCase offered = new DealCase(c.patterns(), c.repairs(), c.labour(), c.value(), c.towMiles(), c.title(),
-                c.items(), usd(0), Optional.of(usd(1_200)), c.method());
+                c.items(), usd(0), Optional.of(usd(1_200)), c.method(), Map.of());
         DealTerms terms = SampleDeals.timingChainTerms().with(Term.ASIS_SHARE, 50);
         double profit = DealEngine.prepare(offered).expectedProfit(terms, WayOut.SELL_AS_IT_STANDS, usd(1_000));
         assertThat(profit).isCloseTo(1_200 - 188 - 230 - 95 - 1_060, within(0.005));

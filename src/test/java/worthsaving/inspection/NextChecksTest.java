@@ -60,7 +60,7 @@ class NextChecksTest {
         DealCase deal = new DealCase(DIAGNOSIS.patterns(PatternSettings.USUAL.withPoints(1024)),
                 failed -> planner.find(failed).found(), Labour.own(Money.usd(35)), value, 20, TitleBrand.CLEAN,
                 CATALOGUE.itemsById(), Money.usd(1_500), Optional.of(Money.usd(ask)),
-                DealCase.Method.USUAL.withPoints(1024));
+                DealCase.Method.USUAL.withPoints(1024), Map.of());
         return DealEngine.assess(deal, TERMS, RULE, Optional.of(Money.usd(ask)));
     }
 
