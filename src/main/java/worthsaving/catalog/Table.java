@@ -29,7 +29,7 @@ record Table(String file, String edition, List<Row> rows, boolean whole) {
 
     private static final Pattern FORMAT_LINE = Pattern.compile("format\\s+(\\d+)(?:\\s*,\\s*edition\\s+([^,\\s]+))?");
     private static final char BYTE_ORDER_MARK = '\uFEFF';
-    private static final CSVFormat CSV = CSVFormat.DEFAULT
+    static final CSVFormat CSV = CSVFormat.DEFAULT
             .builder()
             .setCommentMarker('#')
             .setHeader()
