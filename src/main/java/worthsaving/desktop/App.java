@@ -31,7 +31,8 @@ public final class App extends Application {
                 ProjectFolder folder = ProjectFolder.find();
                 Ground ground = folder.read(LocalDate.now());
                 screen.executor().execute(() -> {
-                    Workbench bench = new Workbench(ground, Settings.ofUser(), background, screen, folder.sampleLot());
+                    Workbench bench = new Workbench(ground, Settings.ofUser(), background, screen, folder.sampleLot(),
+                            folder.shelf());
                     scene.setRoot(bench);
                     bench.dress();
                     bench.open(folder.sampleLot());

@@ -28,4 +28,10 @@ public record Ground(
         Objects.requireNonNull(today, "today");
         makes = Set.copyOf(makes);
     }
+
+    /** With another catalogue, and the usual settings that it brings. */
+    public Ground with(Catalogue other) {
+        JudgeSettings usual = JudgeSettings.usual(other, settings.method().seed());
+        return new Ground(other, values, usual, makes, adverts, today);
+    }
 }

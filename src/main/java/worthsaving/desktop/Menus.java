@@ -28,6 +28,7 @@ final class Menus extends MenuBar {
         view.getItems().addAll(
                 item(Shortcuts.LOT, bench::showLot),
                 item(Shortcuts.CAR, bench::showCar),
+                item(Shortcuts.CATALOGUE, bench::showCatalogue),
                 new SeparatorMenuItem(),
                 item(Shortcuts.THEME, () -> bench.look().otherTheme()),
                 item(Shortcuts.BIGGER, () -> bench.look().resize(1)),

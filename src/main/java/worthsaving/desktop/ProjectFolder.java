@@ -13,6 +13,7 @@ import java.util.List;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.CatalogueReader;
 import worthsaving.catalog.CatalogueReading;
+import worthsaving.desktop.catalogue.Shelf;
 import worthsaving.intake.advert.AdvertReader;
 import worthsaving.intake.advert.Vocabulary;
 import worthsaving.intake.advert.VocabularyException;
@@ -74,6 +75,11 @@ public final class ProjectFolder {
         Valuer valuer = valuer();
         return new Ground(catalogue, valuer::forecast, JudgeSettings.usual(catalogue, Seed.DEFAULT),
                 valuer.model().makes(), new AdvertReader(vocabulary()), today);
+    }
+
+    /** The catalogue's files, to be read and replaced. */
+    public Shelf shelf() {
+        return new FolderShelf(home.resolve(CATALOGUE));
     }
 
     private Catalogue catalogue() {

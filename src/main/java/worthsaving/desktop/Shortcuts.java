@@ -15,6 +15,7 @@ public enum Shortcuts {
     REDO(KeyCode.Y),
     LOT(KeyCode.DIGIT1),
     CAR(KeyCode.DIGIT2),
+    CATALOGUE(KeyCode.DIGIT5),
     FIND(KeyCode.F),
     THEME(KeyCode.D),
     BIGGER(KeyCode.PLUS, KeyCode.EQUALS, KeyCode.ADD),

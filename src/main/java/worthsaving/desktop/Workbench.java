@@ -15,6 +15,9 @@ import javafx.scene.layout.Region;
 import javafx.stage.FileChooser;
 import worthsaving.desktop.car.CarModel;
 import worthsaving.desktop.car.CarView;
+import worthsaving.desktop.catalogue.CatalogueModel;
+import worthsaving.desktop.catalogue.CatalogueView;
+import worthsaving.desktop.catalogue.Shelf;
 import worthsaving.desktop.lot.LotModel;
 import worthsaving.desktop.lot.LotView;
 import worthsaving.vehicle.Listing;
@@ -30,11 +33,15 @@ public final class Workbench extends BorderPane {
     private final ToggleButton carSwitch = screenSwitch("screen.car");
     private final CarModel car;
     private final CarView carView;
+    private final ToggleButton catalogueSwitch = screenSwitch("screen.catalogue");
+    private final CatalogueModel catalogue;
+    private final CatalogueView catalogueView;
     /** What the lot already knows of the car being worked on. */
     private Listing known;
 
     public Workbench(
-            Ground ground, Settings settings, Executor background, ScreenThread screen, Path sampleLot) {
+            Ground ground, Settings settings, Executor background, ScreenThread screen, Path sampleLot,
+            Shelf shelf) {
         screen.require();
         this.look = new Look(this, settings);
         this.lot = new LotModel(ground, background, screen);
@@ -42,6 +49,10 @@ public final class Workbench extends BorderPane {
                 sampleLot.getFileName().toString(), row -> openCar(row.listing()), this::choose);
         this.car = new CarModel(ground, background, screen);
         this.carView = new CarView(car, look.textSizeProperty());
+        this.catalogue = new CatalogueModel(ground, shelf, lot::listings,
+                kept -> use(ground.with(kept)), background, screen);
+        this.catalogueView = new CatalogueView(catalogue);
+        catalogueSwitch.setOnAction(e -> showCatalogue());
         lot.adverts().onOpen(this::openCar);
         lotSwitch.setOnAction(e -> showLot());
         carSwitch.setOnAction(e -> showCar());
@@ -51,7 +62,7 @@ public final class Workbench extends BorderPane {
         HBox.setHgrow(space, Priority.ALWAYS);
         Label product = new Label(Texts.of("product"));
         product.getStyleClass().add("product");
-        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, space);
+        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, catalogueSwitch, space);
         bar.getStyleClass().add("bar");
         setTop(bar);
         show(lotView, lotSwitch);
@@ -99,19 +110,25 @@ public final class Workbench extends BorderPane {
     void find() {
         if (getCenter() == carView) {
             carView.find();
+        } else if (getCenter() == catalogueView) {
+            catalogueView.find();
         } else {
             lotView.find();
         }
     }
 
     void undo() {
-        if (car.isOpen()) {
+        if (getCenter() == catalogueView) {
+            catalogue.undo();
+        } else if (car.isOpen()) {
             car.undo();
         }
     }
 
     void redo() {
-        if (car.isOpen()) {
+        if (getCenter() == catalogueView) {
+            catalogue.redo();
+        } else if (car.isOpen()) {
             car.redo();
         }
     }
@@ -130,6 +147,21 @@ public final class Workbench extends BorderPane {
         if (car.isOpen()) {
             show(carView, carSwitch);
         }
+    }
+
+    public void showCatalogue() {
+        tellLot();
+        catalogue.open();
+        show(catalogueView, catalogueSwitch);
+    }
+
+    public CatalogueModel catalogue() {
+        return catalogue;
+    }
+
+    private void use(Ground ground) {
+        lot.use(ground);
+        car.use(ground);
     }
 
     /** Works on a car of the lot. */

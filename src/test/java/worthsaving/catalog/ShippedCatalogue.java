@@ -26,7 +26,7 @@ public final class ShippedCatalogue {
         }
     }
 
-    static String text(String file) {
+    public static String text(String file) {
         try {
             return Files.readString(FOLDER.resolve(file), StandardCharsets.UTF_8);
         } catch (IOException e) {

@@ -53,7 +53,7 @@ public final class Photographs {
         Ground ground = project.read(DAY);
         onScreen(() -> {
             bench = new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2, Photographs::daemon),
-                    ScreenThread.ofJavaFx(), project.sampleLot());
+                    ScreenThread.ofJavaFx(), project.sampleLot(), project.shelf());
             stage = new Stage();
             stage.setScene(new Scene(bench, 1280, 800));
             bench.dress();
@@ -77,6 +77,11 @@ public final class Photographs {
             });
             both("car-" + tab.getId().replace("tab-", ""));
         }
+        onScreen(() -> {
+            bench.showCatalogue();
+            return null;
+        });
+        both("catalogue");
         onScreen(() -> {
             bench.showLot();
             bench.open(project.sampleLot().resolveSibling("bad").resolve("cells.csv"));

@@ -19,6 +19,7 @@ import worthsaving.catalog.FindingKind;
 import worthsaving.catalog.PartSource;
 import worthsaving.deal.Verdict;
 import worthsaving.desktop.car.Lever;
+import worthsaving.desktop.catalogue.Shown;
 import worthsaving.desktop.lot.LotColumn;
 import worthsaving.intake.IntakeFault;
 import worthsaving.ranking.Order;
@@ -42,7 +43,8 @@ class TextsTest {
             Map.entry("timing", Powertrain.TimingDrive.class), Map.entry("gearbox", Powertrain.Gearbox.class),
             Map.entry("drive", Powertrain.Drive.class), Map.entry("title", TitleBrand.class),
             Map.entry("problem", IntakeFault.Effect.class), Map.entry("hazard", Exposure.Hazard.class),
-            Map.entry("level", Exposure.Level.class));
+            Map.entry("level", Exposure.Level.class),
+            Map.entry("catalogue.shown", Shown.class));
 
     @Test
     void every_text_that_the_code_asks_for_is_there() {

@@ -61,6 +61,7 @@ class WindowTest {
 
     private final ExecutorService background = Executors.newFixedThreadPool(2);
     private final Settings settings = Settings.inMemory();
+    private final MemoryShelf shelf = new MemoryShelf();
     private Workbench bench;
 
     @BeforeAll
@@ -72,7 +73,7 @@ class WindowTest {
     @Start
     void start(Stage stage) throws Exception {
         Path table = Files.writeString(folder.resolve("three.csv"), TABLE);
-        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), table);
+        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), table, shelf);
         stage.setScene(new Scene(bench, 1280, 800));
         bench.dress();
         stage.show();

@@ -12,6 +12,7 @@ import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import worthsaving.catalog.FindingKind;
 import worthsaving.desktop.Ground;
+import worthsaving.desktop.History;
 import worthsaving.desktop.LatestWins;
 import worthsaving.desktop.ScreenThread;
 import worthsaving.desktop.Texts;
@@ -21,8 +22,9 @@ import worthsaving.vehicle.Observation.Sight;
 /** One car being worked on; holds no control. To be used on the screen thread only. */
 public final class CarModel {
 
-    private final Ground ground;
-    private final Levers levers;
+    private Ground ground;
+    private Levers levers;
+    private volatile CarWork work;
     private final ScreenThread screen;
     private final LatestWins<Scenario, CarPicture> reckoner;
     private final ReadOnlyObjectWrapper<Scenario> scenario = new ReadOnlyObjectWrapper<>();
@@ -37,7 +39,9 @@ public final class CarModel {
         this.ground = ground;
         this.levers = new Levers(ground.settings());
         this.screen = screen;
-        this.reckoner = new LatestWins<>(new CarWork(ground)::of, Scenario::sameCar, new Arrival(), background, screen);
+        this.work = new CarWork(ground);
+        this.reckoner = new LatestWins<>(
+                (input, cancelled, progress) -> work.of(input, cancelled, progress), Scenario::sameCar, new Arrival(), background, screen);
     }
 
     /** Begins with a listing; edits of the car before are forgotten, its listing is with the lot. */
@@ -46,6 +50,17 @@ public final class CarModel {
         history = History.of(Scenario.of(listing));
         picture.set(null);
         show(history.now());
+    }
+
+    /** Judges the car anew on other ground. */
+    public void use(Ground other) {
+        screen.require();
+        ground = other;
+        levers = new Levers(other.settings());
+        work = new CarWork(other);
+        if (isOpen()) {
+            show(history.now());
+        }
     }
 
     /** Shows an edit and remembers it for undo. */

@@ -29,7 +29,7 @@ import worthsaving.vehicle.Listing;
 /** The lot as the screen shows it; holds no control. To be used on the screen thread only. */
 public final class LotModel {
 
-    private final LotWork work;
+    private volatile LotWork work;
     private final LatestWins<Request, Content> reckoner;
     private final ScreenThread screen;
     private final Adverts adverts;
@@ -49,7 +49,8 @@ public final class LotModel {
         this.work = new LotWork(ground);
         this.screen = screen;
         this.adverts = new Adverts(ground, id -> listing(id).isPresent(), this::change, background, screen);
-        this.reckoner = new LatestWins<>(work::of, (running, newer) -> false, new Arrival(), background, screen);
+        this.reckoner = new LatestWins<>(
+                (request, cancelled, progress) -> work.of(request, cancelled, progress), (running, newer) -> false, new Arrival(), background, screen);
     }
 
     /** Reads a table and judges its listings; the lot shown stays until that is done. */
@@ -64,6 +65,18 @@ public final class LotModel {
         if (!opening) {
             submitHeld();
         }
+    }
+
+    /** Judges every car anew on other ground. */
+    public void use(Ground ground) {
+        screen.require();
+        work = new LotWork(ground);
+        submit(new Request.Again(content, order));
+    }
+
+    /** Every car of the lot, judged or refused. */
+    public List<Listing> listings() {
+        return content.listings();
     }
 
     public void order(Order other) {

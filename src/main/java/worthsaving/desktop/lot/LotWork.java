@@ -13,6 +13,7 @@ import java.util.TreeSet;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
+import java.util.stream.Stream;
 import worthsaving.catalog.FailureItem;
 import worthsaving.desktop.Ground;
 import worthsaving.desktop.Texts;
@@ -50,6 +51,9 @@ final class LotWork {
         /** Changed listings to judge anew, and the rest to be kept. */
         record Change(Content of, List<Listing> changed, Order order) implements Request {}
 
+        /** The same cars judged anew. */
+        record Again(Content of, Order order) implements Request {}
+
         /** Another order of the same. */
         record Sort(Content of, Order order) implements Request {}
     }
@@ -75,6 +79,12 @@ final class LotWork {
                 new Content("", new Ranked(List.of(), List.of()), Order.EXPECTED_PROFIT, List.of(), "", List.of(),
                         Set.of());
 
+        List<Listing> listings() {
+            return Stream.concat(
+                    ranked.places().stream().map(p -> p.standing().listing()),
+                    ranked.refused().stream().map(Judged.Refused::listing)).toList();
+        }
+
         List<Problem> problems() {
             List<Problem> all = new ArrayList<>(reading);
             ranked.refused().forEach(r -> all.add(Problem.of(r)));
@@ -88,6 +98,12 @@ final class LotWork {
         }
         if (request instanceof Request.Change change) {
             return change(change);
+        }
+        if (request instanceof Request.Again again) {
+            Content before = again.of();
+            Ranked ranked = new LotRanking(judge).rank(before.listings(), again.order(), progress, cancelled);
+            return new Content(before.title(), ranked, again.order(), before.reading(), before.header(),
+                    before.refusedRows(), before.edited());
         }
         Request.Sort sort = (Request.Sort) request;
         return withOrder(sort.of(), sort.order());
@@ -155,10 +171,7 @@ final class LotWork {
 
     /** The listing with an id, if it was judged or refused. */
     static Optional<Listing> find(Content content, String id) {
-        return content.ranked().places().stream().map(p -> p.standing().listing())
-                .filter(l -> l.id().equals(id)).findFirst()
-                .or(() -> content.ranked().refused().stream().map(Judged.Refused::listing)
-                        .filter(l -> l.id().equals(id)).findFirst());
+        return content.listings().stream().filter(l -> l.id().equals(id)).findFirst();
     }
 
     /** Nothing of the table could be used. */

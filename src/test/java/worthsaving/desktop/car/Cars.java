@@ -15,13 +15,13 @@ import worthsaving.vehicle.Observation.Witness;
 import worthsaving.vehicle.Vehicle;
 
 /** An invented car for the tests of the car screen. */
-final class Cars {
+public final class Cars {
 
     static final Ground GROUND = InventedValues.ground();
 
     private Cars() {}
 
-    static Listing overheated() {
+    public static Listing overheated() {
         return new Listing("T1",
                 Vehicle.builder().year(Fact.known(2012)).make(Fact.known("ford")).model(Fact.known("focus"))
                         .odometer(Fact.known(Distance.ofMiles(104_000))).build(),

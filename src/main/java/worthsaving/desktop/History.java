@@ -1,4 +1,4 @@
-package worthsaving.desktop.car;
+package worthsaving.desktop;
 
 import java.util.ArrayList;
 import java.util.List;

@@ -1,4 +1,4 @@
-package worthsaving.desktop.car;
+package worthsaving.desktop;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

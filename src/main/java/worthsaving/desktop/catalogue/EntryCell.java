@@ -1,0 +1,37 @@
+package worthsaving.desktop.catalogue;
+
+import javafx.scene.control.Label;
+import javafx.scene.control.ListCell;
+import javafx.scene.layout.VBox;
+import worthsaving.desktop.Words;
+
+/** A name, with what it belongs to beneath. */
+final class EntryCell extends ListCell<Entry> {
+
+    private static final double SIDES = 34;
+
+    private final Label name = Words.plain("");
+    private final Label group = Words.plain("", "soft");
+    private final VBox box = new VBox(name, group);
+
+    EntryCell() {
+        name.setWrapText(true);
+        box.maxWidthProperty().bind(widthProperty().subtract(SIDES));
+        setPrefWidth(0);
+    }
+
+    @Override
+    protected void updateItem(Entry entry, boolean empty) {
+        super.updateItem(entry, empty);
+        setText(null);
+        if (empty || entry == null) {
+            setGraphic(null);
+            return;
+        }
+        name.setText(entry.name());
+        group.setText(BoxWords.group(entry.group()));
+        group.setVisible(!entry.group().isBlank());
+        group.setManaged(group.isVisible());
+        setGraphic(box);
+    }
+}
