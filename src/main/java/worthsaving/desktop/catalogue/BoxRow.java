@@ -15,7 +15,7 @@ import worthsaving.desktop.Words;
 /** A name, the fields to fill in, and beneath them what is wrong with them. */
 final class BoxRow {
 
-    private static final int NUMBER = 7;
+    private static final int NUMBER = 5;
 
     private final Label name;
     private final HBox fields = new HBox(6);
@@ -24,7 +24,7 @@ final class BoxRow {
 
     /** @param title what the row is called where that is not the box's own name, such as a finding */
     BoxRow(CatalogueModel model, Line line, Box box, String title) {
-        name = Words.explained(Words.wrapped(title), BoxWords.meaning(box.key()));
+        name = Words.wrapped(title);
         cells = box.columns().stream().map(c -> new CellField(model, line, c, accessible(box, title, c))).toList();
         fields.getChildren().addAll(cells);
         if (box.isRange()) {

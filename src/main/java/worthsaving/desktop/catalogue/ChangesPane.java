@@ -6,6 +6,7 @@ import javafx.collections.ListChangeListener;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.CarNames;
@@ -54,13 +55,14 @@ final class ChangesPane extends VBox {
         Standing after = difference.after();
         VBox box = new VBox(3, Words.wrapped(CarNames.title(after.listing().vehicle()), "subheading"));
         box.getStyleClass().add("ruled");
-        HBox verdicts = new HBox(6, badge(before));
+        FlowPane verdicts = new FlowPane(6, 3, badge(before));
         if (difference.ofVerdict()) {
             verdicts.getChildren().addAll(Words.whole(Texts.of("catalogue.to")), badge(after));
         }
         box.getChildren().addAll(verdicts,
                 line("catalogue.most", most(before), most(after)),
-                line("catalogue.profit", Figures.money(before.expectedProfit()), Figures.money(after.expectedProfit())),
+                line("catalogue.profit", Figures.amount(before.expectedProfit().amount()),
+                        Figures.amount(after.expectedProfit().amount())),
                 line("catalogue.loss", Figures.percent(before.chanceOfLoss()), Figures.percent(after.chanceOfLoss())));
         return box;
     }
@@ -72,7 +74,7 @@ final class ChangesPane extends VBox {
     }
 
     private static String most(Standing standing) {
-        return standing.mostToPay().wholeLimit().map(Figures::money).orElse(Texts.of("none"));
+        return standing.mostToPay().wholeLimit().map(m -> Figures.amount(m.amount())).orElse(Texts.of("none"));
     }
 
     private static Label line(String key, String before, String after) {

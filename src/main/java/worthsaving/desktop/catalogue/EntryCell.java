@@ -10,14 +10,21 @@ final class EntryCell extends ListCell<Entry> {
 
     private static final double SIDES = 34;
 
-    private final Label name = Words.plain("");
+    private final Label name = Words.wrapped("");
     private final Label group = Words.plain("", "soft");
     private final VBox box = new VBox(name, group);
 
     EntryCell() {
-        name.setWrapText(true);
-        box.maxWidthProperty().bind(widthProperty().subtract(SIDES));
+        box.prefWidthProperty().bind(widthProperty().subtract(SIDES));
         setPrefWidth(0);
+    }
+
+    /** A cell asks for one line's height unless it is told the width that its words are wrapped to. */
+    @Override
+    protected double computePrefHeight(double width) {
+        return getGraphic() == null
+                ? super.computePrefHeight(width)
+                : box.prefHeight(getWidth() - SIDES) + snappedTopInset() + snappedBottomInset();
     }
 
     @Override

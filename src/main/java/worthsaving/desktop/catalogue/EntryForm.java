@@ -6,7 +6,6 @@ import java.util.Map;
 import javafx.scene.control.Label;
 import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.GridPane;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import worthsaving.catalog.CatalogueText;
 import worthsaving.catalog.CatalogueText.Line;
@@ -47,24 +46,33 @@ final class EntryForm extends VBox {
         getChildren().addAll(Words.wrapped(chosen.name(), "heading"),
                 Words.wrapped(Texts.of("catalogue.where", shown.file(), chosen.line().line(), chosen.id()), "soft"),
                 often);
-        getChildren().add(boxes(chosen.line()));
+        List<Box> boxes = Box.of(shown.file(), List.copyOf(chosen.line().cells().keySet()));
+        List<Box> first = shown.first().stream()
+                .flatMap(c -> boxes.stream().filter(b -> b.columns().contains(c))).toList();
+        if (!first.isEmpty()) {
+            getChildren().add(boxes(chosen.line(), first));
+        }
         for (Shown.Related related : shown.related()) {
             List<Line> lines = chosen.linked(text, related.file(), related.mine());
             if (!lines.isEmpty()) {
-                getChildren().add(Words.explained(Words.wrapped(BoxWords.name(related.key()), "subheading"),
-                        BoxWords.meaning(related.key())));
-                getChildren().add(ranges(lines, related, names));
+                getChildren().addAll(Words.wrapped(BoxWords.name(related.key()), "subheading"),
+                        Words.wrapped(BoxWords.meaning(related.key()), "soft"), ranges(lines, related, names));
             }
         }
+        if (!first.isEmpty()) {
+            getChildren().add(Words.wrapped(Texts.of("catalogue.rest"), "subheading"));
+        }
+        getChildren().add(boxes(chosen.line(), boxes.stream().filter(b -> !first.contains(b)).toList()));
         refresh();
     }
 
-    private GridPane boxes(Line line) {
-        GridPane grid = grid();
+    private GridPane boxes(Line line, List<Box> boxes) {
+        GridPane grid = grid(24, 36);
         int row = 0;
-        for (Box box : Box.of(line.file(), List.copyOf(line.cells().keySet()))) {
+        for (Box box : boxes) {
             BoxRow made = new BoxRow(model, line, box, BoxWords.name(box.key()));
             made.addTo(grid, row);
+            grid.add(Words.wrapped(BoxWords.meaning(box.key()), "soft"), 2, row);
             rows.add(made);
             row += 2;
         }
@@ -73,7 +81,7 @@ final class EntryForm extends VBox {
 
     /** One row for each line: its low, mode and high; label and source follow the figure. */
     private GridPane ranges(List<Line> lines, Shown.Related related, Map<String, String> names) {
-        GridPane grid = grid();
+        GridPane grid = grid(50, 50);
         int row = 0;
         for (Line line : lines) {
             String other = line.cell(related.other());
@@ -89,15 +97,16 @@ final class EntryForm extends VBox {
         return grid;
     }
 
-    private static GridPane grid() {
+    /** @param widths of the columns in per cent; what is left goes to a last one */
+    private static GridPane grid(double... widths) {
         GridPane grid = new GridPane();
         grid.setHgap(12);
         grid.setVgap(4);
-        ColumnConstraints name = new ColumnConstraints();
-        name.setPercentWidth(38);
-        ColumnConstraints fields = new ColumnConstraints();
-        fields.setHgrow(Priority.ALWAYS);
-        grid.getColumnConstraints().addAll(name, fields);
+        for (double width : widths) {
+            ColumnConstraints column = new ColumnConstraints();
+            column.setPercentWidth(width);
+            grid.getColumnConstraints().add(column);
+        }
         return grid;
     }
 

@@ -43,6 +43,13 @@ public enum Shown {
         return file;
     }
 
+    /** Columns asked for most, shown first; none where the order of the file will do. */
+    List<String> first() {
+        return this == ITEMS
+                ? List.of("hours_low", "consumables_low", "tools", "access", "root_causes", "caution", "label", "source")
+                : List.of();
+    }
+
     /** Column by which the list is grouped; blank for none. */
     String group() {
         return group;
