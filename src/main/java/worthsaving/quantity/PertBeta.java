@@ -39,4 +39,16 @@ record PertBeta(Range range, BetaDistribution beta) implements Distribution {
         }
         return beta.cumulativeProbability((x - range.low()) / range.width());
     }
+
+    /** low + width x a/(a + b) x I(x; a + 1, b) / share at the quantile x, with I the incomplete beta function. */
+    @Override
+    public double meanOfWorst(double share) {
+        Distribution.share(share);
+        if (beta == null) {
+            return range.low();
+        }
+        double x = beta.inverseCumulativeProbability(share);
+        double upTo = BetaDistribution.of(beta.getAlpha() + 1, beta.getBeta()).cumulativeProbability(x);
+        return range.low() + range.width() * beta.getMean() * upTo / share;
+    }
 }

@@ -30,6 +30,11 @@ record Scaled(Distribution base, double factor) implements Distribution {
     }
 
     @Override
+    public double meanOfWorst(double share) {
+        return base.meanOfWorst(share) * factor;
+    }
+
+    @Override
     public Distribution scaled(double again) {
         return new Scaled(base, factor * again);
     }

@@ -74,4 +74,17 @@ final class QuantileDistribution implements Distribution {
         double width = values[upper] - values[upper - 1];
         return levels[upper - 1] + (levels[upper] - levels[upper - 1]) * (x - values[upper - 1]) / width;
     }
+
+    /** Exact: the quantile function is linear between its points. */
+    @Override
+    public double meanOfWorst(double share) {
+        double last = quantile(Distribution.share(share));
+        double sum = 0;
+        for (int i = 1; i < values.length && levels[i - 1] < share; i++) {
+            double upTo = Math.min(levels[i], share);
+            double value = levels[i] > share ? last : values[i];
+            sum += (upTo - levels[i - 1]) * (values[i - 1] + value) / 2;
+        }
+        return sum / share;
+    }
 }
