@@ -49,6 +49,12 @@ public record Assessment(
         return ways.get(way.ordinal());
     }
 
+    /** What a way's profit is worth for sure to a buyer with a risk tolerance; empty for a rule without one. */
+    public Optional<Money> certaintyEquivalent(WayOut way) {
+        return rule.riskTolerance().map(r ->
+                new Money(way(way).profit().certaintyEquivalent(r.amount()), price.currency()));
+    }
+
     public WayResult bestWay() {
         return way(best);
     }

@@ -93,13 +93,13 @@ final class Judgement {
 
     /**
      * Among the ways that are open and meet the rule at this price, or else among all that are open, the one
-     * with the greatest expected profit; not buying when none has any.
+     * whose profit is worth most to the buyer; not buying when none is worth anything.
      */
     private WayOut bestAt(double price) {
         List<WayOut> meeting = buying().filter(w -> under.get(w).price().orElse(-1) >= price).toList();
         return (meeting.isEmpty() ? buying() : meeting.stream())
-                .filter(w -> limits.get(w).expectedProfit(price) > 0)
-                .max(Comparator.comparingDouble(w -> limits.get(w).expectedProfit(price)))
+                .filter(w -> limits.get(w).worth(price, rule) > 0)
+                .max(Comparator.comparingDouble(w -> limits.get(w).worth(price, rule)))
                 .orElse(WayOut.WALK_AWAY);
     }
 

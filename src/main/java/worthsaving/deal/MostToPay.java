@@ -18,7 +18,7 @@ public record MostToPay(
         Optional<Money> limit, Optional<Money> opening, Optional<Money> breakEven, WayOut way, Binding binding) {
 
     /** The part of a buyer's rule that a higher price would break first. */
-    public enum Binding { TARGET_PROFIT, CHANCE_OF_LOSS, PROFIT_PER_HOUR }
+    public enum Binding { TARGET_PROFIT, CHANCE_OF_LOSS, PROFIT_PER_HOUR, RISK_TOLERANCE }
 
     /** The limit in whole units of money, rounded down. */
     public Optional<Money> wholeLimit() {

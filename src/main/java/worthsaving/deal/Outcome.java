@@ -176,6 +176,25 @@ public final class Outcome {
     }
 
     /**
+     * The sure amount that is worth as much to somebody with exponential utility u(x) = -exp(-x/R):
+     * -R ln E[exp(-x/R)]. It lies between the least outcome and the mean, and nears the mean as R grows. Source:
+     * Pratt (1964), Econometrica 32:122; Howard's "certain equivalent".
+     *
+     * @param tolerance R, the risk tolerance, above zero
+     */
+    public double certaintyEquivalent(double tolerance) {
+        if (!(tolerance > 0) || Double.isInfinite(tolerance)) {
+            throw new IllegalArgumentException("a risk tolerance must be above zero, not " + tolerance);
+        }
+        double least = Arrays.stream(given).min().orElseThrow();
+        double sum = 0;
+        for (int i = 0; i < given.length; i++) {
+            sum += weights[i] * Math.exp((least - given[i]) / tolerance);
+        }
+        return least - tolerance * Math.log(sum);
+    }
+
+    /**
      * The same distribution in {@code n} equally likely parts, each at its mean: the mean and the mean of any
      * worst k/n stay as they are, at a fraction of the memory.
      */

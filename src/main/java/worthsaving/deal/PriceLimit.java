@@ -6,8 +6,8 @@ import worthsaving.deal.MostToPay.Binding;
 
 /**
  * Greatest price at which a way out still meets a buyer's rule. Profit falls with the price at every
- * point, so expected profit falls, chance of loss rises and profit per hour falls; each part of the
- * rule is bisected on its own and the least price counts.
+ * point, so expected profit, certainty equivalent and profit per hour fall and chance of loss rises; each
+ * part of the rule is bisected on its own and the least price counts.
  */
 final class PriceLimit {
 
@@ -32,6 +32,10 @@ final class PriceLimit {
         Limit limit = new Limit(greatest(new Expected(target)), Binding.TARGET_PROFIT);
         double most = rule.mostChanceOfLoss().value() + 1e-12;
         limit = lower(limit, new Limit(greatest(new Loss(most)), Binding.CHANCE_OF_LOSS));
+        if (rule.riskTolerance().isPresent()) {
+            Sure sure = new Sure(target, rule.riskTolerance().get().amount());
+            limit = lower(limit, new Limit(greatest(sure), Binding.RISK_TOLERANCE));
+        }
         double hours = PatternMeans.mean(flow.ownHours(), weights);
         if (rule.leastPerHour().isPresent() && hours > 0) {
             double least = rule.leastPerHour().getAsDouble() * hours - PatternMeans.mean(flow.ownLabour(), weights);
@@ -50,6 +54,13 @@ final class PriceLimit {
             sum += weights[i] * flow.profit(i, price, incomeTax);
         }
         return sum;
+    }
+
+    /** What the profit at a price is worth under a rule: its certainty equivalent, or its mean. */
+    double worth(double price, BuyerRule rule) {
+        return rule.riskTolerance()
+                .map(r -> Outcome.of(flow.profits(price, incomeTax), weights).certaintyEquivalent(r.amount()))
+                .orElseGet(() -> expectedProfit(price));
     }
 
     /** What must not fall below zero. Once a price is known to lie between two, few points are left to look at. */
@@ -105,6 +116,27 @@ final class PriceLimit {
             level += weights[point] * (flow.before()[point] * (1 - tax) - tax * flow.ownLabour()[point]);
             slope += weights[point] * flow.unit()[point] * (1 - tax);
             return true;
+        }
+    }
+
+    /** Certainty equivalent over a target. No point can be counted in ahead: each moves at its own rate. */
+    private final class Sure extends Margin {
+        private final double target;
+        private final double tolerance;
+
+        Sure(double target, double tolerance) {
+            this.target = target;
+            this.tolerance = tolerance;
+        }
+
+        @Override
+        double at(double price) {
+            return Outcome.of(flow.profits(price, incomeTax), weights).certaintyEquivalent(tolerance) - target;
+        }
+
+        @Override
+        boolean settled(int point, double low, double high) {
+            return false;
         }
     }
 

@@ -24,6 +24,9 @@ final class VerdictWriter {
     /** Items less likely than this are no reason of their own; common practice, no source. */
     private static final double WORTH_NAMING = 0.05;
 
+    /** An ask below this share of the running value is more often a deposit or a slip; common practice, no source. */
+    private static final double HARDLY_A_PRICE = 0.05;
+
     private final DealCase deal;
     private final BuyerRule rule;
     private final Optional<Money> ask;
@@ -51,6 +54,14 @@ final class VerdictWriter {
         }
         List<String> reviews = reviews();
         Verdict.Kind kind = kind();
+        Optional<String> doubt = doubtfulPrice();
+        if (doubt.isPresent()) {
+            return decided(kind, reviews).afterCheck(doubt.get());
+        }
+        return decided(kind, reviews);
+    }
+
+    private Verdict decided(Verdict.Kind kind, List<String> reviews) {
         if (kind == Verdict.Kind.BUY && !reviews.isEmpty()) {
             return new Verdict(Verdict.Kind.CHECK_FIRST, "Look before paying: " + reviews.get(0),
                     firstThree(reviews, reasons()), wouldChange(kind));
@@ -92,7 +103,13 @@ final class VerdictWriter {
         String risk = "The chance of a loss is " + percent(best.chanceOfLoss()) + " (your limit "
                 + percent(rule.mostChanceOfLoss().value()) + "); the worst twentieth of outcomes averages "
                 + plain(best.meanOfWorstTwentieth()) + ".";
-        boolean riskFirst = most.binding() == MostToPay.Binding.CHANCE_OF_LOSS;
+        if (rule.riskTolerance().isPresent()) {
+            double tolerance = rule.riskTolerance().get().amount();
+            risk += " To your risk tolerance of " + plain(tolerance) + " it is worth a sure "
+                    + plain(best.profit().certaintyEquivalent(tolerance)) + ".";
+        }
+        boolean riskFirst = most.binding() == MostToPay.Binding.CHANCE_OF_LOSS
+                || most.binding() == MostToPay.Binding.RISK_TOLERANCE;
         reasons.add(riskFirst ? risk : profit);
         unusual().findFirst().ifPresent(e -> reasons.add(
                 e.name() + " is " + percent(e.probability()) + " likely to have failed, which takes "
@@ -158,6 +175,9 @@ final class VerdictWriter {
 
     private List<String> reviews() {
         List<String> reviews = new ArrayList<>();
+        if (deal.value().unknownModel()) {
+            reviews.add("the price data hold no such model; look up what like cars fetch.");
+        }
         if (deal.title() == TitleBrand.UNKNOWN) {
             reviews.add("nothing is known of the title, and unknown is not clean.");
         }
@@ -168,6 +188,13 @@ final class VerdictWriter {
                 .forEach(e -> reviews.add(e.name() + " is " + percent(e.probability())
                         + " likely and wants your own look and your yes."));
         return reviews;
+    }
+
+    private Optional<String> doubtfulPrice() {
+        return deal.offeredAt()
+                .filter(price -> price.amount() < HARDLY_A_PRICE * deal.value().mean().amount())
+                .map(price -> "Ask whether " + price + " is the price: it is under " + Math.round(100 * HARDLY_A_PRICE)
+                        + " % of what the car is worth running, as a deposit would be.");
     }
 
     private List<ItemEffect> flagged(Flag flag, Probability above) {

@@ -25,9 +25,6 @@ public final class PreparedListing {
     /** A result rarer than this does not hold up a decision; common practice, no source. */
     private static final double OFTEN_ENOUGH = 0.1;
 
-    /** An ask below this share of the running value is more often a deposit or a slip; common practice, no source. */
-    private static final double HARDLY_A_PRICE = 0.05;
-
     private final Listing listing;
     private final ValueForecast value;
     private final Diagnosis diagnosis;
@@ -74,15 +71,13 @@ public final class PreparedListing {
                 listing, value, diagnosis, assessment, verdict, likelyPlan, ranked, checkedAt, assumptions);
     }
 
-    /** A check that may well turn the decision, and is worth its cost, comes before the decision. */
+    /**
+     * A check that may well turn the decision, and is worth its cost, comes before the decision; what the deal itself
+     * wants looked at comes before both.
+     */
     private Verdict verdict(Assessment assessment, List<CheckValue> ranked) {
-        Optional<Money> stated = listing.ask().get();
-        if (stated.isPresent() && stated.get().amount() < HARDLY_A_PRICE * value.mean().amount()) {
-            return assessment.verdict().afterCheck("Ask whether " + stated.get() + " is the price: it is under "
-                    + Math.round(100 * HARDLY_A_PRICE) + " % of what the car is worth running, as a deposit would be.");
-        }
-        if (value.unknownModel() && assessment.verdict().kind() == Verdict.Kind.BUY) {
-            return assessment.verdict().afterCheck("Look up what like cars fetch: the price data hold no such model.");
+        if (assessment.verdict().kind() == Verdict.Kind.CHECK_FIRST) {
+            return assessment.verdict();
         }
         return ranked.stream()
                 .limit(1)
