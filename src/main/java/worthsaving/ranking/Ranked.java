@@ -3,7 +3,7 @@ package worthsaving.ranking;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import worthsaving.deal.Verdict;
+import java.util.OptionalInt;
 import worthsaving.deal.WayOut;
 
 /**
@@ -15,8 +15,8 @@ import worthsaving.deal.WayOut;
 public record Ranked(List<Place> places, List<Judged.Refused> refused) {
 
     /**
-     * @param dominatedBy id of a listing that is no worse in expected profit, chance of loss, own hours and
-     *     cash, and better in one of them; only among listings worth buying
+     * @param dominatedBy id of the best placed listing that is no worse in expected profit, chance of loss, own
+     *     hours and cash, and better in one of them; only among listings worth buying
      */
     public record Place(int rank, Standing standing, Optional<String> dominatedBy) {}
 
@@ -28,20 +28,20 @@ public record Ranked(List<Place> places, List<Judged.Refused> refused) {
     /** Puts listings already judged in order. */
     public static Ranked of(List<Standing> standings, List<Judged.Refused> refused, Ordering order) {
         List<Standing> sorted = standings.stream().sorted(order.among(standings)).toList();
+        List<Standing> worthBuying = sorted.stream().filter(Order::worthBuying).toList();
+        Dominance dominance = new Dominance(worthBuying.stream().map(Ranked::burdens).toList());
         List<Place> places = new ArrayList<>();
-        for (int i = 0; i < sorted.size(); i++) {
-            places.add(new Place(i + 1, sorted.get(i), dominator(sorted, sorted.get(i))));
+        for (Standing standing : sorted) {
+            OptionalInt first = standing.way() == WayOut.WALK_AWAY ? OptionalInt.empty()
+                    : dominance.firstOver(burdens(standing));
+            places.add(new Place(places.size() + 1, standing, first.isPresent()
+                    ? Optional.of(worthBuying.get(first.getAsInt()).listing().id()) : Optional.empty()));
         }
         return new Ranked(places, refused);
     }
 
-    private static Optional<String> dominator(List<Standing> standings, Standing of) {
-        if (of.way() == WayOut.WALK_AWAY) {
-            return Optional.empty();
-        }
-        return standings.stream()
-                .filter(other -> other.verdict().kind() != Verdict.Kind.HARD_STOP && other.dominates(of))
-                .map(other -> other.listing().id())
-                .findFirst();
+    private static double[] burdens(Standing s) {
+        return new double[] {-s.expectedProfit().amount(), s.chanceOfLoss(), s.ownHours().value(),
+            s.cashOut().amount()};
     }
 }

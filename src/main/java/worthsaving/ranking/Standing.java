@@ -18,8 +18,9 @@ import worthsaving.vehicle.Listing;
 
 /**
  * What a lot shows of one listing: the figures of an {@link Appraisal} without its thousands of outcomes, so
- * that ten thousand listings fit in memory. Money figures are for {@code way} at the asking price (at the
- * most to pay where there is no ask).
+ * that ten thousand listings fit in memory. Figures are for {@code way} at the asking price (at the most to pay
+ * where there is no ask). A car not worth buying has those of repairing and selling it all the same, which say how
+ * far off it is; see {@link #figuresFor()}.
  *
  * @param value mean sale value once it runs, and its 10 % and 90 % quantiles
  * @param strip profit quantiles at 5, 15, ... 95 %
@@ -51,7 +52,6 @@ public record Standing(
         Stake stake) {
 
     private static final int LIKELY_SHOWN = 5;
-    private static final double LEVEL = 0.01;
 
     public Standing {
         strip = List.copyOf(strip);
@@ -72,12 +72,12 @@ public record Standing(
 
     public static Standing of(Appraisal appraisal) {
         Assessment a = appraisal.assessment();
-        WayResult best = a.bestWay();
+        WayResult best = a.way(figuresFor(a.best()));
         return new Standing(
                 appraisal.listing(),
                 appraisal.verdict(),
                 a.mostToPay(),
-                best.way(),
+                a.best(),
                 appraisal.value().mean(),
                 appraisal.value().quantile(0.1),
                 appraisal.value().quantile(0.9),
@@ -103,25 +103,12 @@ public record Standing(
                 .toList();
     }
 
-    /**
-     * No worse in expected profit, chance of loss, own hours and cash, and better in one of them; differences
-     * within a hundredth are none.
-     */
-    boolean dominates(Standing other) {
-        double[] mine = burdens();
-        double[] theirs = other.burdens();
-        boolean better = false;
-        for (int i = 0; i < mine.length; i++) {
-            double slack = LEVEL * Math.max(Math.abs(mine[i]), Math.abs(theirs[i]));
-            if (mine[i] > theirs[i] + slack) {
-                return false;
-            }
-            better |= mine[i] < theirs[i] - slack;
-        }
-        return better;
+    /** The way out that the figures are for: {@code way}, or repairing and selling when that is not to buy. */
+    public WayOut figuresFor() {
+        return figuresFor(way);
     }
 
-    private double[] burdens() {
-        return new double[] {-expectedProfit.amount(), chanceOfLoss, ownHours.value(), cashOut.amount()};
+    private static WayOut figuresFor(WayOut way) {
+        return way == WayOut.WALK_AWAY ? WayOut.REPAIR_AND_SELL : way;
     }
 }

@@ -51,6 +51,9 @@ public final class LotReport {
                     s.nextCheck().map(c -> c.finding().name()).orElse("-"));
         }
         table.write(out);
+        if (ranked.places().stream().anyMatch(p -> p.standing().way() != p.standing().figuresFor())) {
+            out.append("Figures of a car not worth buying are those of repairing and selling it at the ask.\n");
+        }
     }
 
     /** Why one listing stands where it does. */
@@ -168,6 +171,7 @@ public final class LotReport {
         f.put("most_to_pay", s.mostToPay().limit().map(LotReport::cents).orElse(null));
         f.put("opening_offer", s.mostToPay().opening().map(LotReport::cents).orElse(null));
         f.put("way_out", s.way().label());
+        f.put("figures_for", s.figuresFor().label());
         f.put("expected_profit", cents(s.expectedProfit()));
         f.put("chance_of_loss", s.chanceOfLoss());
         f.put("mean_of_worst_5_percent", cents(s.worstTwentieth()));

@@ -12,6 +12,8 @@ import java.util.concurrent.ForkJoinPool;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import worthsaving.deal.WayOut;
+import worthsaving.deal.WayResult;
 import worthsaving.quantity.Money;
 import worthsaving.vehicle.Listing;
 import worthsaving.vehicle.Observation;
@@ -48,6 +50,22 @@ class LotRankingTest {
 
         assertThat(ranked.places().get(1).dominatedBy()).contains("battery");
         assertThat(ranked.places().get(0).dominatedBy()).isEmpty();
+    }
+
+    @Test
+    void a_car_not_worth_buying_shows_what_mending_it_would_bring() {
+        Appraisal dear = Lots.appraise(listing("dear", 9_000, Observation.present("ENG_DEAD")));
+        Standing standing = Standing.of(dear);
+        WayResult mended = dear.assessment().way(WayOut.REPAIR_AND_SELL);
+
+        assertThat(standing.way()).isEqualTo(WayOut.WALK_AWAY);
+        assertThat(standing.figuresFor()).isEqualTo(WayOut.REPAIR_AND_SELL);
+        assertThat(standing.expectedProfit().amount()).isEqualTo(mended.expectedProfit()).isNegative();
+        assertThat(standing.chanceOfLoss()).isEqualTo(mended.chanceOfLoss()).isGreaterThan(0.5);
+        assertThat(standing.ownHours()).isEqualTo(mended.ownHours());
+        assertThat(standing.strip()).isSorted().doesNotHaveDuplicates();
+        assertThat(Ranked.of(List.of(standing), List.of(), Order.EXPECTED_PROFIT).places().get(0).dominatedBy())
+                .isEmpty();
     }
 
     @Test

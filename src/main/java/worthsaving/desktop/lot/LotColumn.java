@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import worthsaving.deal.WayOut;
 import worthsaving.desktop.CarNames;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
@@ -21,12 +20,12 @@ public enum LotColumn {
             (LotRow r) -> CarNames.title(r.listing().vehicle()).toLowerCase(Locale.ROOT))),
     ASK(5.5, r -> money(r.ask()), r -> amount(r.ask())),
     MOST(6, r -> money(r.standing().mostToPay().wholeLimit()), r -> amount(r.standing().mostToPay().limit())),
-    PROFIT(6.2, r -> ifBought(r, Figures.amount(r.standing().expectedProfit().amount())),
+    PROFIT(6.2, r -> Figures.amount(r.standing().expectedProfit().amount()),
             r -> r.standing().expectedProfit().amount()),
-    LOSS(5.5, r -> ifBought(r, Figures.percent(r.standing().chanceOfLoss())), r -> r.standing().chanceOfLoss()),
+    LOSS(5.5, r -> Figures.percent(r.standing().chanceOfLoss()), r -> r.standing().chanceOfLoss()),
     OUTCOME(10, LotColumn::strip, r -> r.standing().worstTwentieth().amount()),
-    HOURS(4.8, r -> ifBought(r, Figures.hours(r.standing().ownHours().value())), r -> r.standing().ownHours().value()),
-    DAYS(4.5, r -> ifBought(r, Figures.days(r.standing().days())), r -> r.standing().days()),
+    HOURS(4.8, r -> Figures.hours(r.standing().ownHours().value()), r -> r.standing().ownHours().value()),
+    DAYS(4.5, r -> Figures.days(r.standing().days()), r -> r.standing().days()),
     CHECK(12.4, r -> r.nextCheck().orElse(Texts.of("lot.no_check")),
             r -> -r.standing().nextCheck().map(c -> c.net().amount()).orElse(0.0)),
     LIKELY(11.5, r -> String.join(", ", r.likely()), Comparator.comparing((LotRow r) -> String.join(", ", r.likely())));
@@ -71,11 +70,6 @@ public enum LotColumn {
 
     public Comparator<LotRow> order() {
         return order;
-    }
-
-    /** A car that is not bought has no profit, hours or days to show. */
-    private static String ifBought(LotRow row, String figure) {
-        return row.standing().way() == WayOut.WALK_AWAY ? Texts.of("none") : figure;
     }
 
     private static String money(Optional<Money> money) {
