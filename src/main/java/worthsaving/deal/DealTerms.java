@@ -30,7 +30,7 @@ public record DealTerms(
     private static final Set<Term> GUESSES = Set.of(Term.SPEED, Term.PARTS_PRICE, Term.OPEN_UP_HOURS,
             Term.OPENED_UP_SHARE, Term.SCRAP_TONS, Term.WORK_PER_DAY, Term.DAYS_WAITING);
     private static final Set<Term> ONLY_WHEN_ASKED_FOR = Set.of(
-            Term.AUCTION_PREMIUM, Term.GATE_FEES, Term.INSPECTION_PAID, Term.INCOME_TAX);
+            Term.AUCTION_PREMIUM, Term.GATE_FEES, Term.INSPECTION_PAID, Term.INCOME_TAX, Term.WHOLESALE_DISCOUNT);
 
     public DealTerms {
         Objects.requireNonNull(currency, "currency");
@@ -64,8 +64,8 @@ public record DealTerms(
     /**
      * The catalogue's figures, the built-in ones where it has none. Lines whose id is no {@link Term}
      * are left alone: they serve others. Lines of an auction ({@code auction_premium},
-     * {@code gate_fees}) and of a paid inspection or income tax stay at zero until asked for, see
-     * {@link #atAuction}.
+     * {@code gate_fees}), of a paid inspection, of income tax and of a sale to the trade stay at zero until asked
+     * for, see {@link #atAuction}.
      *
      * @throws IllegalArgumentException naming every line whose unit or figure cannot be used
      */

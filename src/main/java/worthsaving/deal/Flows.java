@@ -8,7 +8,8 @@ import worthsaving.vehicle.TitleBrand;
  *
  * <p>Profit = sale (1 - reserve) - selling - fixed - holding x days - repair - jobs that come back -
  * capital, with fixed = fees, tow, title, history, inspection and yard; capital = rate x days / 365 x
- * (price all-in + fixed + cash of the repair). Common practice, no source.
+ * (price all-in + fixed + cash of the repair). The cash of the repair holds shipping, disposal and a shop's supplies;
+ * a core charge is laid out and comes back. Common practice, no source.
  */
 final class Flows {
 
@@ -46,20 +47,26 @@ final class Flows {
             double speed = at(Term.SPEED, i);
             double hours = level.hours() * work.hours()[i] * speed;
             double parts = at(Term.PARTS_PRICE, i);
-            double cash = level.cash() * work.cash()[i] * parts + (own ? 0 : hours * rate);
+            double cash = level.cash() * work.cash()[i] * parts + (own ? 0 : hours * rate + supplies(hours * rate, i))
+                    + at(Term.PARTS_SHIPPING, i) + at(Term.DISPOSAL, i);
             double back = at(Term.REPEAT_BORNE, i) * (level.backCash() * work.backCash()[i] * parts
                     + level.backHours() * work.backHours()[i] * speed * rate);
             double days = at(Term.DAYS_IN_YARD, i) + at(Term.DAYS_WAITING, i) + hours / at(Term.WORK_PER_DAY, i)
                     + at(Term.DAYS_TO_SELL, i);
             double spared = at(Term.USUAL_FAULTS_SHARE, i) * deal.usualFaults().amount();
             double sale = (level.value() * value[i] + spared) * (1 - at(Term.HAGGLE, i))
-                    * (1 - at(Term.COMEBACK_RESERVE, i));
+                    * (1 - at(Term.WHOLESALE_DISCOUNT, i)) * (1 - at(Term.COMEBACK_RESERVE, i));
             double selling = at(Term.DETAILING, i) + at(Term.LISTING_FEE, i) + at(Term.EMISSIONS_INSPECTION, i)
                     + (deal.title() == TitleBrand.SALVAGE ? at(Term.REBUILT_INSPECTION, i) : 0);
             double ownHours = own ? hours : 0;
             set(flow, i, sale - selling - back, cash, ownHours, ownHours * rate, days);
+            flow.cashOut()[i] += at(Term.CORE_CHARGE, i);
         }
         return flow;
+    }
+
+    private double supplies(double labour, int i) {
+        return Math.min(at(Term.SHOP_SUPPLIES, i) * labour, at(Term.SHOP_SUPPLIES_CAP, i));
     }
 
     /** @param opened after it has been taken apart far enough to know what has failed */

@@ -4,7 +4,7 @@ package worthsaving.deal;
  * Expected money of finishing each failure pattern, without drawing: what an owner can know who has
  * seen what has failed, but not yet the prices and hours to come. The quantities of a plan and the
  * money lines are independent, so the mean of a product is the product of the means; only the square of
- * the same hours, in the capital of a shop's bill, is taken at its mean.
+ * the same hours, in the capital of a shop's bill, and its capped supplies are taken at their mean.
  */
 final class PatternMeans {
 
@@ -20,6 +20,9 @@ final class PatternMeans {
     private final boolean own;
     private final double borne;
     private final double parts;
+    private final double perCar;
+    private final double supplies;
+    private final double suppliesCap;
 
     /** @param nothing flow of selling with nothing to mend */
     PatternMeans(DealCase deal, DealTerms terms, TermDraws t, Flow nothing, double[] weights) {
@@ -38,15 +41,19 @@ final class PatternMeans {
         this.rate = deal.labour().hourly().amount();
         this.own = deal.labour().own();
         this.parts = terms.mean(Term.PARTS_PRICE) / 100;
+        this.perCar = terms.mean(Term.PARTS_SHIPPING) + terms.mean(Term.DISPOSAL);
+        this.supplies = terms.mean(Term.SHOP_SUPPLIES) / 100;
+        this.suppliesCap = terms.mean(Term.SHOP_SUPPLIES_CAP);
         this.borne = terms.mean(Term.REPEAT_BORNE) / 100;
     }
 
     /** Expected money from finishing, price apart. */
     double before(PlanDraw plan) {
         double hours = plan.meanHours() * speed;
-        double cash = plan.meanCash() * parts + (own ? 0 : hours * rate);
+        double labour = hours * rate;
+        double cash = plan.meanCash() * parts + (own ? 0 : labour + Math.min(supplies * labour, suppliesCap));
         double moreDays = hours * daysPerHour;
-        double capital = capitalPerDay * (moreDays * fixed + (days + moreDays) * cash);
+        double capital = capitalPerDay * (moreDays * (fixed + perCar) + (days + moreDays) * cash);
         double back = borne * (plan.meanBackCash() * parts + plan.meanBackHours() * speed * rate);
         return withoutRepair - cash - (own ? hours * rate : 0) - holding * moreDays - capital - back;
     }

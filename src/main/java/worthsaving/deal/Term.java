@@ -28,9 +28,18 @@ public enum Term {
     DAYS_WAITING(Unit.DAYS, 5, 14, 45, "days waiting for parts and papers"),
     WORK_PER_DAY(Unit.HOURS, 2, 3, 5, "hours of work per day held"),
     DAYS_TO_SELL(Unit.DAYS, 5, 14, 45, "days to sell once ready"),
+    PARTS_SHIPPING(Unit.MONEY, 0, 25, 120, "parts shipping, per car mended"),
+    /** Comes back with the old part: cash that is needed, no cost. */
+    CORE_CHARGE(Unit.MONEY, 30, 90, 400, "core charge, until the old part goes back"),
+    DISPOSAL(Unit.MONEY, 5, 20, 60, "disposal of oil, coolant, tyres, battery"),
+    /** Of a shop's labour; own hands buy what the jobs name. */
+    SHOP_SUPPLIES(Unit.PERCENT, 3, 5, 8, "shop supplies, share of a shop's labour"),
+    SHOP_SUPPLIES_CAP(Unit.MONEY, 40, 60, 80, "shop supplies, at most"),
     DETAILING(Unit.MONEY, 40, 120, 250, "cleaning and detailing"),
     LISTING_FEE(Unit.MONEY, 0, 25, 60, "listing fee"),
     EMISSIONS_INSPECTION(Unit.MONEY, 15, 40, 120, "emissions or safety inspection"),
+    /** Zero unless it is sold on to the trade. */
+    WHOLESALE_DISCOUNT(Unit.PERCENT, 0, 0, 0, "given up by selling to the trade, share of the value"),
     /** Taken off only when the value is an asking price. */
     HAGGLE(Unit.PERCENT, 3, 6, 10, "haggle from the asking price"),
     COMEBACK_RESERVE(Unit.PERCENT, 1, 2, 5, "goodwill reserve after the sale"),

@@ -30,7 +30,8 @@ class DealTermsTest {
         List<String> unknownToCatalogue = Arrays.stream(Term.values()).map(Term::id)
                 .filter(id -> !catalogue.moneyById().containsKey(id)).toList();
         assertThat(unknownToCatalogue).containsExactlyInAnyOrder("days_in_yard", "days_waiting", "work_per_day",
-                "repeat_borne", "speed", "parts_price", "open_up_hours", "scrap_tons", "opened_up_share");
+                "repeat_borne", "speed", "parts_price", "open_up_hours", "scrap_tons", "opened_up_share",
+                "shop_supplies_cap");
     }
 
     @Test
@@ -38,6 +39,7 @@ class DealTermsTest {
         DealTerms terms = DealTerms.from(ShippedCatalogue.load().moneyLines(), Money.USD);
         assertThat(terms.mean(Term.AUCTION_PREMIUM)).isZero();
         assertThat(terms.mean(Term.INCOME_TAX)).isZero();
+        assertThat(terms.mean(Term.WHOLESALE_DISCOUNT)).isZero();
         PriceTerms auction = terms.with(Term.SALES_TAX, 6)
                 .atAuction(Range.exactly(10), Range.exactly(150)).priceTerms();
         assertThat(auction.costOf(usd(5_400)).amount()).isCloseTo(6_446.40, within(0.005));

@@ -22,7 +22,7 @@ class PlaceReaderTest {
             reading = PlaceReader.read("places.csv", reader);
         }
         assertThat(reading.faults()).isEmpty();
-        assertThat(reading.places()).hasSize(4).allSatisfy(p -> {
+        assertThat(reading.places()).hasSize(5).allSatisfy(p -> {
             assertThat(p.name()).startsWith("Example");
             assertThat(p.figures()).isNotEmpty();
         });
