@@ -65,9 +65,12 @@ final class JobTable {
     final BitSet[] easing;
     final double rate;
     private final Map<String, Integer> toolIndex = new HashMap<>();
+    private final Map<String, Map<String, Double>> damage = new HashMap<>();
 
     JobTable(Catalogue catalogue, Workshop shop) {
         this.shop = shop;
+        catalogue.damage().forEach(link -> damage.computeIfAbsent(link.cause(), c -> new HashMap<>())
+                .put(link.effect(), link.chance().mode()));
         rate = shop.worker().hourly().amount();
         remedies = catalogue.remedies();
         parts = new PartChoice(shop, remedies);
@@ -102,6 +105,11 @@ final class JobTable {
             }
             easing[i] = access.widenByEasing(reach[i]);
         }
+    }
+
+    /** Chance that a failed cause kills an item, exposure unknown; zero when the catalogue does not say so. */
+    double damage(String cause, String effect) {
+        return damage.getOrDefault(cause, Map.of()).getOrDefault(effect, 0.0);
     }
 
     /** The item's own job, empty when no part source is allowed. */

@@ -3,6 +3,7 @@ package worthsaving.repair;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,10 @@ import worthsaving.quantity.Money;
 import worthsaving.quantity.Probability;
 import worthsaving.repair.JobTable.Entry;
 
-/** Finds what lies open once a plan is carried out. */
+/**
+ * Finds what lies open once a plan is carried out, and the root causes of what it mends: parts that ride with the
+ * part they protect, wherever they are.
+ */
 final class PreventiveAdvice {
 
     /** An item lies open when no more than this share of its access hours is still unpaid. */
@@ -26,6 +30,13 @@ final class PreventiveAdvice {
     private final double paidHours;
     private final Set<String> bought = new HashSet<>();
     private final Set<String> closed;
+    /** By root cause: the planned job that it would cost most to see killed again. */
+    private final Map<String, Protected> guarded = new HashMap<>();
+
+    /**
+     * @param again chance of being killed by the cause times what doing the job again costs
+     */
+    private record Protected(String name, double again) {}
 
     PreventiveAdvice(JobTable table, RepairPlan plan) {
         this.table = table;
@@ -35,6 +46,18 @@ final class PreventiveAdvice {
         plan.toolsToBuy().forEach(tool -> bought.add(tool.tool()));
         closed = new HashSet<>(plan.failed());
         plan.jobs().forEach(job -> closed.addAll(job.closes()));
+        plan.jobs().forEach(this::guard);
+    }
+
+    private void guard(RepairPlan.Job job) {
+        Entry entry = table.entry(job.id());
+        double alone = entry.cost() + (entry.aloneHours() - entry.hours()) * table.rate;
+        for (String effect : job.closes()) {
+            for (String cause : table.items[table.itemIndex.get(effect)].rootCauses()) {
+                double again = table.damage(cause, effect) * alone;
+                guarded.merge(cause, new Protected(job.name(), again), (a, b) -> a.again() >= b.again() ? a : b);
+            }
+        }
     }
 
     List<Preventive> advise(Map<String, Probability> needed) {
@@ -46,7 +69,8 @@ final class PreventiveAdvice {
                 double alone = table.access.hoursOf(entry.access());
                 double added = addedAccess(entry);
                 Preventive preventive = compare(entry, added, needed.get(item));
-                if (added <= OPEN_SHARE * alone && preventive.breakEven().value() <= 1 - LEAST_SAVING) {
+                boolean open = added <= OPEN_SHARE * alone || guarded.containsKey(item);
+                if (open && preventive.breakEven().value() <= 1 - LEAST_SAVING) {
                     advice.add(preventive);
                 }
             }
@@ -67,11 +91,12 @@ final class PreventiveAdvice {
             fixed += bought.contains(table.tools[t].id()) ? 0 : table.toolPrice[t];
         }
         double now = fixed + addedAccess * table.rate;
-        double later = fixed + (entry.aloneHours() - entry.hours()) * table.rate;
+        Protected saved = guarded.getOrDefault(entry.job().id(), new Protected("", 0));
+        double later = fixed + (entry.aloneHours() - entry.hours()) * table.rate + saved.again();
         double breakEven = later > 0 ? Math.min(1, now / later) : 1;
         return new Preventive(entry.job().id(), entry.job().name(), entry.job().partSource(), money(now), money(later),
                 Hours.of(entry.hours() + addedAccess), Hours.of(entry.aloneHours()), Probability.of(breakEven),
-                needed);
+                needed, saved.name());
     }
 
     private Money money(double amount) {

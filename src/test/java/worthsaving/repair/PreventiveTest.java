@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import worthsaving.catalog.PartSource;
+import worthsaving.quantity.HoursRange;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Probability;
 
@@ -62,6 +63,33 @@ class PreventiveTest {
 
         assertThat(chain.pays()).isEqualTo(pays);
         assertThat(chain.gain().amount()).isEqualTo(chance * 1_338 - 584, within(1e-9));
+    }
+
+    /**
+     * A turbocharger's oil line, 30 + 1 h at 130, reached on its own; failed it kills the new turbocharger (900 + 4.5
+     * h, 1,485) with 0.28. Prices as in the trade's worked turbocharger case, the line's and the chance invented.
+     */
+    @Test
+    void a_root_cause_rides_with_the_part_it_protects() {
+        Trade trade = new Trade()
+                .item("LINE", 1, 30)
+                .item("TURBO", HoursRange.of(4.5, 4.5, 4.5), Map.of(PartSource.AFTERMARKET, Trade.usd(900)),
+                        Trade.usd(0), List.of(), Set.of("LINE"))
+                .item("HORN", 0.5, 30)
+                .damage("LINE", "TURBO", .28);
+        RepairPlanner planner = new RepairPlanner(trade.catalogue(), SHOP);
+        Probability p = Probability.of(0.4);
+
+        List<Preventive> advice = planner.whileInThere(planner.plan(Set.of("TURBO")), Map.of("LINE", p, "HORN", p));
+
+        assertThat(advice).singleElement().satisfies(line -> {
+            assertThat(line.item()).isEqualTo("LINE");
+            assertThat(line.protects()).isEqualTo("worn TURBO");
+            assertThat(line.now().amount()).isEqualTo(160, within(1e-9));
+            assertThat(line.later().amount()).isEqualTo(160 + .28 * 1_485, within(1e-9));
+            assertThat(line.breakEven().value()).isEqualTo(160 / 575.8, within(1e-12));
+            assertThat(line.pays()).isTrue();
+        });
     }
 
     @Test

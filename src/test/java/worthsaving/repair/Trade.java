@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import worthsaving.catalog.AccessStep;
 import worthsaving.catalog.Applicability;
 import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.DamageLink;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.Onset;
 import worthsaving.catalog.PartSource;
@@ -29,6 +31,7 @@ final class Trade {
     private final List<AccessStep> steps = new ArrayList<>();
     private final List<Remedy> remedies = new ArrayList<>();
     private final List<Tool> tools = new ArrayList<>();
+    private final List<DamageLink> damage = new ArrayList<>();
 
     static MoneyRange usd(double amount) {
         return MoneyRange.exactly(Money.usd(amount));
@@ -49,6 +52,12 @@ final class Trade {
 
     Trade tool(String id, double price) {
         tools.add(new Tool(id, id, usd(price), false, INVENTED));
+        return this;
+    }
+
+    Trade damage(String cause, String effect, double chance) {
+        Probability p = Probability.of(chance);
+        damage.add(new DamageLink(cause, effect, Range.exactly(chance), Optional.empty(), p, p, INVENTED));
         return this;
     }
 
@@ -87,7 +96,7 @@ final class Trade {
     }
 
     Catalogue catalogue() {
-        return new Catalogue("test", items, List.of(), List.of(), List.of(), steps, remedies, tools, List.of());
+        return new Catalogue("test", items, damage, List.of(), List.of(), steps, remedies, tools, List.of());
     }
 
     /** Own hands or a shop for which no part ever comes back. */
