@@ -14,6 +14,7 @@ import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Holding;
 import worthsaving.ranking.Judge;
 import worthsaving.report.CaseReport;
+import worthsaving.report.PlanReport;
 import worthsaving.report.PreventiveReport;
 import worthsaving.vehicle.Listing;
 
@@ -54,7 +55,9 @@ class JudgeCommand implements Callable<Integer> {
         Judge judge = new Judge(catalogue, opened.valuer()::forecast, one.settings(catalogue, main.seed()));
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         print(new CaseReport(appraisal, catalogue,
-                new PreventiveReport(judge.whileInThere(appraisal, holding), holding)), spec.commandLine().getOut());
+                new PreventiveReport(judge.whileInThere(appraisal, holding), holding),
+                new PlanReport(appraisal.likelyPlan(), judge.partSources(appraisal),
+                        judge.whyNoPlan(appraisal))), spec.commandLine().getOut());
         return ExitCode.OK;
     }
 

@@ -1,19 +1,16 @@
 package worthsaving.cli;
 
-import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.Reader;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
-import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.BuyerRule;
-import worthsaving.deal.Place;
-import worthsaving.deal.PlaceReader;
-import worthsaving.deal.Term;
+import worthsaving.deal.WayOut;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Seed;
 import worthsaving.ranking.JudgeSettings;
@@ -21,8 +18,6 @@ import worthsaving.valuation.Valuer;
 
 /** What the user asks of a deal, and which price model to trust. */
 final class JudgeOptions {
-
-    private static final String PLACES = "shared/places.csv";
 
     @Option(names = "--target-profit", paramLabel = "MONEY",
             description = "Least expected profit per car (default: the catalogue's profit_target).")
@@ -32,26 +27,33 @@ final class JudgeOptions {
             description = "Greatest chance of a loss, 0 to 1 (default: 0.25).")
     private Double chanceOfLoss;
 
-    @Option(names = "--hourly", paramLabel = "MONEY",
-            description = "What an own hour is worth (default: the catalogue's own_hourly).")
-    private Double hourly;
+    @Option(names = "--per-hour", paramLabel = "MONEY",
+            description = "Least expected profit per own hour, own hours counted at nothing (default: no limit).")
+    private Double perHour;
+
+    @Option(names = "--risk-tolerance", paramLabel = "MONEY",
+            description = "For who cannot stand to lose much: the stake R at which an even chance of winning R and "
+                    + "losing R/2 is only just worth taking. Then what the profit is worth for sure must reach the "
+                    + "target (default: no aversion).")
+    private Double riskTolerance;
+
+    @Option(names = "--ways", paramLabel = "WAY", split = ",",
+            description = "Ways out you are ready to take: repair_and_sell, sell_as_it_stands, part_out, scrap "
+                    + "(default: all).")
+    private List<String> ways;
 
     @Option(names = "--tow-miles", paramLabel = "MILES",
             description = "How far a car is towed when its row does not say (default: 30).")
     private Double towMiles;
 
-    @Option(names = "--no-used-units", description = "Fit no used engine, gearbox or battery pack.")
-    private boolean noUsedUnits;
-
     @Option(names = "--model", paramLabel = "FILE", description = "Price model (default: models/us.json).")
     private Path model;
 
-    @Option(names = "--place", paramLabel = "NAME",
-            description = "Taxes and fees of a place or kind of purchase from " + PLACES + ", labelled examples.")
-    private String place;
+    @Mixin
+    private WorkshopOptions workshop;
 
-    @Spec(Spec.Target.MIXEE)
-    private CommandSpec spec;
+    @Mixin
+    private MoneyOptions money;
 
     Valuer valuer(Resources resources) {
         return PriceModels.load(resources, model, "us");
@@ -61,38 +63,33 @@ final class JudgeOptions {
     JudgeSettings settings(Catalogue catalogue, Seed seed) {
         try {
             JudgeSettings usual = JudgeSettings.usual(catalogue, seed);
-            Money target = targetProfit == null ? usual.rule().targetProfit() : Money.usd(targetProfit);
-            double risk = chanceOfLoss == null ? usual.rule().mostChanceOfLoss().value() : chanceOfLoss;
-            JudgeSettings settings = usual.withRule(BuyerRule.of(target, risk));
-            if (place != null) {
-                settings = settings.withTerms(place(Resources.find()).applyTo(settings.terms()));
-            }
-            if (hourly != null) {
-                settings = settings.withHourly(Money.usd(hourly))
-                        .withTerms(settings.terms().with(Term.OWN_HOURLY, hourly));
-            }
+            JudgeSettings settings = usual.withRule(rule(usual.rule())).withTerms(money.applyTo(usual.terms()));
             if (towMiles != null) {
                 settings = settings.withTowMiles(towMiles);
             }
-            return noUsedUnits ? settings.withWorkshop(settings.workshop().withUsedUnits(false)) : settings;
+            return workshop.applyTo(settings, catalogue);
         } catch (IllegalArgumentException e) {
             throw new UserError(ExitCode.USAGE, e.getMessage());
         }
     }
 
-    private Place place(Resources resources) {
-        PrintWriter err = spec.commandLine().getErr();
-        PlaceReader.Reading reading;
-        try (Reader in = resources.reader(PLACES)) {
-            reading = PlaceReader.read(PLACES, in);
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+    private BuyerRule rule(BuyerRule usual) {
+        Money target = targetProfit == null ? usual.targetProfit() : Money.usd(targetProfit);
+        BuyerRule rule = BuyerRule.of(target, chanceOfLoss == null ? usual.mostChanceOfLoss().value() : chanceOfLoss);
+        if (perHour != null) {
+            rule = rule.withLeastPerHour(perHour);
         }
-        reading.faults().forEach(err::println);
-        Place found = reading.places().stream().filter(p -> p.id().equals(place)).findFirst()
-                .orElseThrow(() -> new UserError(ExitCode.USAGE, "There is no place '" + place + "' in " + PLACES
-                        + "; it has " + reading.places().stream().map(Place::id).collect(Collectors.joining(", "))));
-        err.println(found.name() + ". " + Place.CAUTION);
-        return found;
+        if (ways != null) {
+            rule = rule.withWays(ways.stream().map(JudgeOptions::way).collect(Collectors.toSet()));
+        }
+        return riskTolerance == null ? rule : rule.withRiskTolerance(Money.usd(riskTolerance));
+    }
+
+    private static WayOut way(String name) {
+        Set<WayOut> all = Set.of(WayOut.REPAIR_AND_SELL, WayOut.SELL_AS_IT_STANDS, WayOut.PART_OUT, WayOut.SCRAP);
+        return all.stream().filter(w -> w.name().equalsIgnoreCase(name.trim().replace('-', '_'))).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("'" + name + "' is no way out; take one of "
+                        + Arrays.stream(WayOut.values()).filter(all::contains)
+                                .map(w -> w.name().toLowerCase(Locale.ROOT)).collect(Collectors.joining(", "))));
     }
 }

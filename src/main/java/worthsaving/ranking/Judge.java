@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
@@ -21,9 +22,11 @@ import worthsaving.diagnosis.Outcome;
 import worthsaving.diagnosis.Witnesses;
 import worthsaving.inspection.NextChecks;
 import worthsaving.quantity.Money;
+import worthsaving.repair.PlanResult;
 import worthsaving.repair.Preventive;
 import worthsaving.repair.RepairPlan;
 import worthsaving.repair.RepairPlanner;
+import worthsaving.repair.SourceOffer;
 import worthsaving.repair.Worker;
 import worthsaving.valuation.ValueForecast;
 import worthsaving.vehicle.Listing;
@@ -113,6 +116,19 @@ public final class Judge {
                 .orElse(List.of());
     }
 
+    /** Where each part of the likely repair can come from, by item; only items that have a job of their own in it. */
+    public Map<String, List<SourceOffer>> partSources(Appraisal appraisal) {
+        return appraisal.likelyPlan().map(RepairPlan::jobs).orElse(List.of()).stream()
+                .map(RepairPlan.Job::id).filter(items::containsKey)
+                .collect(Collectors.toMap(id -> id, planner::sources, (a, b) -> a, TreeMap::new));
+    }
+
+    /** Why nothing allowed mends what is likelier failed than not, and what would; empty when there is a plan. */
+    public Optional<String> whyNoPlan(Appraisal appraisal) {
+        return planner.find(likely(appraisal.diagnosis())) instanceof PlanResult.Infeasible stuck
+                ? Optional.of(stuck.message()) : Optional.empty();
+    }
+
     private Optional<Judged.Refused> refusal(Listing listing) {
         Currency currency = settings.terms().currency();
         Optional<Money> ask = listing.ask().get();
@@ -152,11 +168,14 @@ public final class Judge {
     }
 
     private Optional<RepairPlan> likelyPlan(Diagnosis diagnosis) {
-        Set<String> likely = diagnosis.beliefs().stream()
+        return planner.find(likely(diagnosis)).found();
+    }
+
+    private static Set<String> likely(Diagnosis diagnosis) {
+        return diagnosis.beliefs().stream()
                 .filter(b -> b.posterior().value() > 0.5)
                 .map(Belief::item)
                 .collect(Collectors.toUnmodifiableSet());
-        return planner.find(likely).found();
     }
 
     private List<String> assumptions(Listing listing, Diagnosis diagnosis) {

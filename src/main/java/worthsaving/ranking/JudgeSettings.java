@@ -1,6 +1,7 @@
 package worthsaving.ranking;
 
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.Tool;
@@ -67,6 +68,12 @@ public record JudgeSettings(
     public JudgeSettings withHourly(Money hourly) {
         return new JudgeSettings(workshop.withWorker(Worker.OwnHands.at(hourly)), terms, rule, trust,
                 CheckSettings.beforeBuying(workshop.ownedTools(), hourly), method, patterns, towMilesAssumed);
+    }
+
+    /** With these special tools at hand, in the workshop and in looking. */
+    public JudgeSettings withTools(Set<String> tools) {
+        return new JudgeSettings(workshop.withTools(tools), terms, rule, trust, new CheckSettings(checks.stages(),
+                checks.leaves(), checks.damaging(), tools, checks.hourly()), method, patterns, towMilesAssumed);
     }
 
     /** Own hands at the catalogue's hourly worth, with the tools it says are at hand, and the catalogue's usual money lines. */

@@ -92,8 +92,10 @@ public final class Rescuer {
         });
         options.add(planned("independent shop", beyond(byShop.cost(), usual), shopPlanner.find(likely).found(), kept));
         noUsedUnit(patterns, byShop, network, likely, kept).ifPresent(options::add);
-        options.add(planned("own hands", beyond(RepairForecast.of(patterns, ownPlanner, settings.workshop()).cost(),
-                usualOwn.of(network)), appraisal.likelyPlan(), kept));
+        if (settings.workshop().worker() instanceof Worker.OwnHands) {
+            options.add(planned("own hands", beyond(RepairForecast.of(patterns, ownPlanner, settings.workshop()).cost(),
+                    usualOwn.of(network)), appraisal.likelyPlan(), kept));
+        }
         said.add(new Assumption("repairs not quoted: mean over all that may have failed, beyond the faults usual at"
                 + " its age (" + whole(usual) + " at a shop), used units where they are cheapest, "
                 + settings.terms().money(Term.SHOP_HOURLY) + " an hour at the shop and "

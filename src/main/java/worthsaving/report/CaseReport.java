@@ -5,19 +5,18 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.FindingKind;
 import worthsaving.deal.Assessment;
-import worthsaving.deal.WayResult;
 import worthsaving.diagnosis.Belief;
 import worthsaving.diagnosis.Influence;
 import worthsaving.diagnosis.Story;
 import worthsaving.inspection.CheckValue;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
-import worthsaving.repair.RepairPlan;
 import worthsaving.valuation.ValueForecast;
 
 /** One judged car as text: verdict first, then what it rests on. */
@@ -32,6 +31,8 @@ public final class CaseReport {
     private final Map<String, FailureItem> items;
     private final Map<String, FindingKind> findings;
     private final PreventiveReport whileInThere;
+    private final PlanReport plan;
+    private final WaysReport ways;
 
     public CaseReport(Appraisal appraisal, Catalogue catalogue) {
         this(appraisal, catalogue, PreventiveReport.NONE);
@@ -39,7 +40,14 @@ public final class CaseReport {
 
     /** With what is worth renewing while the car is open. */
     public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere) {
+        this(appraisal, catalogue, whileInThere, new PlanReport(appraisal.likelyPlan(), Map.of(), Optional.empty()));
+    }
+
+    /** With where the parts can come from, too. */
+    public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere, PlanReport plan) {
         this.appraisal = appraisal;
+        this.plan = plan;
+        this.ways = new WaysReport(appraisal, catalogue.moneyById().get("rule_share").figure().mode() / 100);
         this.whileInThere = whileInThere;
         this.items = catalogue.itemsById();
         this.findings = catalogue.findingsById();
@@ -50,9 +58,11 @@ public final class CaseReport {
         header(out);
         value(out);
         failedItems(out);
-        plan(out);
+        title(out, "Repair of what is likelier failed than not");
+        plan.text(out);
         whileInThere.text(out);
-        waysOut(out);
+        title(out, "Ways out at " + Words.whole(appraisal.assessment().price()));
+        ways.text(out);
         checks(out);
         cautions(out);
         out.append('\n').append(Words.ESTIMATES).append('\n');
@@ -88,7 +98,8 @@ public final class CaseReport {
         ValueForecast v = appraisal.value();
         title(out, "Worth running");
         say(out, Words.whole(v.mean()) + " on average; 80 % between " + Words.whole(v.quantile(0.1)) + " and "
-                + Words.whole(v.quantile(0.9)));
+                + Words.whole(v.quantile(0.9)) + "; the worst twentieth averages "
+                + Words.whole(v.saleValue().meanOfWorst(0.05)));
         for (String warning : v.warnings()) {
             say(out, "Mind: " + warning);
         }
@@ -113,42 +124,6 @@ public final class CaseReport {
 
     private static double rise(Belief b) {
         return b.posterior().value() - b.prior().value();
-    }
-
-    private void plan(Appendable out) throws IOException {
-        title(out, "Repair of what is likelier failed than not");
-        if (appraisal.likelyPlan().isEmpty()) {
-            say(out, "Nothing that is allowed mends it.");
-            return;
-        }
-        RepairPlan plan = appraisal.likelyPlan().get();
-        TextTable table = new TextTable().left("job or access", 64).right("parts").right("hours");
-        for (RepairPlan.Job job : plan.jobs()) {
-            table.row(job.name() + " (" + job.partSource().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")",
-                    Words.range(job.parts().amount()), Words.hours(job.hours().mean().value()));
-        }
-        for (RepairPlan.PaidStep step : plan.access()) {
-            table.row("  access, paid once: " + step.name(), "", Words.hours(step.hours().mean().value()));
-        }
-        for (RepairPlan.Purchase tool : plan.toolsToBuy()) {
-            table.row("  tool to buy: " + tool.name(), Words.range(tool.price().amount()), "");
-        }
-        table.write(out);
-        say(out, "Together " + Words.whole(plan.meanCost()) + " and " + Words.hours(plan.meanHours().value())
-                + " hours; as separate jobs " + Words.hours(plan.separateHours().value()) + " hours.");
-    }
-
-    private void waysOut(Appendable out) throws IOException {
-        title(out, "Ways out at " + Words.whole(appraisal.assessment().price()));
-        TextTable table = new TextTable().left("way").right("expected").right("loss").right("worst 5 %")
-                .right("cash out").right("hours").right("days").right("pay up to");
-        for (WayResult way : appraisal.assessment().ways()) {
-            table.row(way.way().label(), Words.whole(way.expectedProfit()), Words.percent(way.chanceOfLoss()),
-                    Words.whole(way.meanOfWorstTwentieth()), Words.whole(way.cashOut().mean()),
-                    Math.round(way.ownHours().value()), Math.round(way.days().mean()),
-                    way.mostToPay().map(Words::whole).orElse("-"));
-        }
-        table.write(out);
     }
 
     private void checks(Appendable out) throws IOException {
@@ -279,18 +254,18 @@ public final class CaseReport {
                 .field("reasons", appraisal.verdict().reasons())
                 .field("currency", appraisal.value().currency().getCurrencyCode())
                 .field("most_to_pay", a.mostToPay().limit().map(Money::amount).orElse(null))
+                .field("opening_offer", a.mostToPay().opening().map(Money::amount).orElse(null))
+                .field("break_even", a.mostToPay().breakEven().map(Money::amount).orElse(null))
+                .field("would_change", appraisal.verdict().wouldChange())
                 .field("value_running", appraisal.value().mean().amount());
         json.beginList("items");
         for (Belief b : appraisal.diagnosis().beliefs()) {
             json.element(Map.of("item", b.item(), "prior", b.prior().value(), "posterior", b.posterior().value()));
         }
-        json.endList().beginList("ways_out");
-        for (WayResult w : a.ways()) {
-            json.element(Map.of("way", w.way().label(), "expected_profit", w.expectedProfit(), "chance_of_loss",
-                    w.chanceOfLoss(), "mean_of_worst_5_percent", w.meanOfWorstTwentieth(), "own_hours",
-                    w.ownHours().value(), "days", w.days().mean()));
-        }
-        json.endList().beginList("checks");
+        json.endList();
+        ways.json(json);
+        plan.json(json);
+        json.beginList("checks");
         for (CheckValue c : appraisal.checks()) {
             json.element(Map.of("finding", c.finding().id(), "chance_present", c.chancePresent().value(), "gross_value",
                     c.gross().amount(), "cost", c.cost().amount(), "net_value", c.net().amount()));

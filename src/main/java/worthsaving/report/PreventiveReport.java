@@ -31,11 +31,12 @@ public record PreventiveReport(List<Preventive> items, Holding holding) {
                 "%nWhile you are in there (kept %.1f years at %,.0f miles a year; chances from"
                 + " wear, a guess)%n", holding.years(), holding.milesPerYear()));
         TextTable table = new TextTable().left("item", 50).left("part").right("now").right("later")
-                .right("pays above").right("chance needed").left("");
+                .right("pays above").right("chance needed").left("", 90);
         for (Preventive p : items.subList(0, Math.min(SHOWN, items.size()))) {
             table.row(p.name(), p.source().name().toLowerCase(Locale.ROOT).replace('_', ' '), Words.whole(p.now()),
                     Words.whole(p.later()), Words.percent(p.breakEven().value()), Words.percent(p.needed().value()),
-                    p.pays() ? "renew it, saves " + Words.whole(p.gain()) : "leave it");
+                    (p.pays() ? "renew it, saves " + Words.whole(p.gain()) : "leave it")
+                            + (p.protects().isEmpty() ? "" : "; root cause, protects: " + p.protects()));
         }
         table.write(out);
     }
@@ -44,7 +45,8 @@ public record PreventiveReport(List<Preventive> items, Holding holding) {
         json.beginList("while_in_there");
         for (Preventive p : items) {
             json.element(Map.of("item", p.item(), "now", p.now().amount(), "later", p.later().amount(),
-                    "break_even", p.breakEven().value(), "needed", p.needed().value(), "pays", p.pays()));
+                    "break_even", p.breakEven().value(), "needed", p.needed().value(), "pays", p.pays(),
+                    "protects", p.protects()));
         }
         json.endList();
     }

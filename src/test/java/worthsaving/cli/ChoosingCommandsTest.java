@@ -19,7 +19,7 @@ class ChoosingCommandsTest {
 
     private static final String LOT = """
             id,year,make,model,odometer,price,currency,title,present
-            A1,2014,honda,civic,98000,2600,USD,clean,NO_CRANK
+            A1,2014,honda,civic,98000,2400,USD,clean,NO_CRANK
             A2,2015,honda,civic,88000,2500,USD,clean,NO_CRANK
             A3,2013,honda,accord,99000,29000,USD,clean,NO_CRANK
             """;
