@@ -10,9 +10,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
+import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Holding;
 import worthsaving.ranking.Judge;
+import worthsaving.ranking.ValueSource;
 import worthsaving.report.CaseReport;
 import worthsaving.report.PlanReport;
 import worthsaving.report.PreventiveReport;
@@ -43,6 +45,11 @@ class JudgeCommand implements Callable<Integer> {
             description = "How far it is driven meanwhile (default: ${DEFAULT-VALUE}).")
     private double milesPerYear;
 
+    @Option(names = "--value-between", paramLabel = "LOW:HIGH",
+            description = "What it fetches running by your own knowledge, one in ten below LOW and one in ten above "
+                    + "HIGH, instead of the price model's value.")
+    private String valueBetween;
+
     @Spec
     private CommandSpec spec;
 
@@ -52,13 +59,24 @@ class JudgeCommand implements Callable<Integer> {
         Catalogue catalogue = opened.catalogue();
         Listing listing = one.in(opened);
         Holding holding = holding();
-        Judge judge = new Judge(catalogue, opened.valuer()::forecast, one.settings(catalogue, main.seed()));
+        ValueSource values = valueBetween == null ? opened.valuer()::forecast : own();
+        Judge judge = new Judge(catalogue, values, one.settings(catalogue, main.seed()));
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         print(new CaseReport(appraisal, catalogue,
                 new PreventiveReport(judge.whileInThere(appraisal, holding), holding),
                 new PlanReport(appraisal.likelyPlan(), judge.partSources(appraisal),
                         judge.whyNoPlan(appraisal))), spec.commandLine().getOut());
         return ExitCode.OK;
+    }
+
+    private ValueSource own() {
+        String[] ends = valueBetween.split(":", -1);
+        try {
+            return ValueSource.between(Double.parseDouble(ends[0]), Double.parseDouble(ends[1]), Money.USD);
+        } catch (ArrayIndexOutOfBoundsException | IllegalArgumentException e) {
+            throw new UserError(ExitCode.USAGE, "--value-between takes two figures, the lower one above zero and first,"
+                    + " such as 4000:6500, not '" + valueBetween + "'");
+        }
     }
 
     private Holding holding() {

@@ -2,7 +2,9 @@ package worthsaving.ranking;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
+import worthsaving.quantity.LogNormal;
 import worthsaving.valuation.ValueForecast;
 import worthsaving.vehicle.Vehicle;
 
@@ -11,6 +13,18 @@ import worthsaving.vehicle.Vehicle;
 public interface ValueSource {
 
     ValueForecast forecast(Vehicle vehicle, LocalDate on);
+
+    /**
+     * Your own figures, whatever the car: lognormal, one in ten below {@code low} and one in ten above {@code high}.
+     *
+     * @throws IllegalArgumentException unless 0 &lt; low &lt; high
+     */
+    static ValueSource between(double low, double high, Currency currency) {
+        LogNormal value = LogNormal.between(low, high);
+        return (vehicle, on) -> new ValueForecast(value, currency,
+                List.of(new ValueForecast.Step("your own figures", 1, "entered by the user")), List.of(), List.of(),
+                "your own figures");
+    }
 
     /** The same values multiplied by a factor of the user's own, shown as a step of its own. */
     default ValueSource times(double factor) {

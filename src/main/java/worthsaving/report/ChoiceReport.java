@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import worthsaving.deal.Outcome;
 import worthsaving.deal.ToolNeed;
+import worthsaving.quantity.Normal;
 import worthsaving.ranking.Budget;
 import worthsaving.ranking.ChosenSet;
 import worthsaving.ranking.LotChoice;
@@ -68,10 +69,16 @@ public final class ChoiceReport implements Report {
                             + ".");
             say(out, String.format(Locale.ROOT, "All sale values are taken to move together by %.0f %% (one standard "
                             + "deviation, a guess; --market sets it). If they did not: chance of loss %s, "
-                            + "worst 5 %% %s.",
+                            + "worst 5 %% %s. A market in its worst twentieth takes %.0f %% off every sale.",
                     100 * choice.settings().marketSpread(), Words.percent(choice.apart().chanceOfLoss()),
-                    Words.whole(choice.apart().meanOfWorst(.05))));
+                    Words.whole(choice.apart().meanOfWorst(.05)), worstMarket()));
         }
+    }
+
+    /** Percent off the mean, averaged over the worst twentieth of markets. */
+    private double worstMarket() {
+        double spread = choice.settings().marketSpread();
+        return spread > 0 ? -100 * new Normal(0, spread).meanOfWorst(.05) : 0;
     }
 
     private void leftOut(Appendable out) throws IOException {

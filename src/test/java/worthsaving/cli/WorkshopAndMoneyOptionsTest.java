@@ -73,6 +73,12 @@ class WorkshopAndMoneyOptionsTest {
     }
 
     @Test
+    void ones_own_value_goes_before_the_price_model() {
+        assertThat(judge("--value-between", "6000:9000").out()).contains("80 % between 6,000 and 9,000");
+        assertThat(most("--value-between", "6000:9000")).isGreaterThan(most("--value-between", "4000:6000"));
+    }
+
+    @Test
     void the_ways_out_show_quantiles_cash_and_a_rule_of_thumb() {
         assertThat(judge().out()).contains("10 %", "middle", "90 %", "per hour", "at worst", "told in three cases",
                 "Rule of thumb", "saved", "again in a year");
@@ -96,7 +102,7 @@ class WorkshopAndMoneyOptionsTest {
         "--parts-from, moon, no source of parts", "--on-shelf, NOPE, no 'NOPE'", "--own-tools, NOPE, no 'NOPE'",
         "--money, nope=1, no money line", "--money, sales_tax=x, neither a figure", "--money, sales_tax=-1, sales_tax",
         "--money, haggle=3:2:1, low <= mode", "--ways, swim, no way out", "--risk-tolerance, 0, above zero",
-        "--place, moon, no place", "--speed, 0, above 0"})
+        "--place, moon, no place", "--value-between, 9000, two figures", "--value-between, 9:4, two figures", "--speed, 0, above 0"})
     void what_cannot_be_meant_is_refused_with_the_mend(String option, String value, String message) {
         Run run = judge(option, value);
 

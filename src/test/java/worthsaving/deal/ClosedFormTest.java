@@ -19,6 +19,7 @@ import worthsaving.quantity.Distribution;
 import worthsaving.quantity.HoursRange;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.MoneyRange;
+import worthsaving.quantity.Normal;
 import worthsaving.quantity.Range;
 import worthsaving.repair.RepairPlan;
 
@@ -59,9 +60,20 @@ class ClosedFormTest {
             return Optional.of(SampleDeals.plan(failed, jobs, List.of()));
         };
         FailurePatterns joint = SampleDeals.enumerated(List.of("TURBO", "LOW_OIL", "BEARING"), patterns, weights);
-        Outcome profit = profit(committed(SampleDeals.car(joint, repairs, SampleDeals.exactly(10_000))));
+        Assessment assessed = DealEngine.assess(
+                committed(SampleDeals.car(joint, repairs, SampleDeals.exactly(10_000))),
+                SampleDeals.nothingElse(), FREE, Optional.of(usd(0)));
+        Outcome profit = assessed.way(WayOut.REPAIR_AND_SELL).profit();
         assertThat(10_000 - profit.mean()).isCloseTo(1337.888780487805, within(1e-6));
         assertThat(profit.standardDeviation()).isCloseTo(1423.4477386625022, within(1e-6));
+        double apart = alone(assessed, "TURBO", 1_400) + alone(assessed, "BEARING", 2_600);
+        assertThat(Math.sqrt(apart)).as("if they failed apart").isCloseTo(1246.9088470745526, within(1e-6));
+        assertThat(Math.pow(profit.standardDeviation(), 2) - apart).isCloseTo(471421.79179060087, within(1e-4));
+    }
+
+    private static double alone(Assessment a, String item, double cost) {
+        double p = a.effects().stream().filter(e -> e.item().equals(item)).findFirst().orElseThrow().probability();
+        return cost * cost * p * (1 - p);
     }
 
     @Test
@@ -90,6 +102,9 @@ class ClosedFormTest {
         ScenarioDeal deal = new ScenarioDeal(ledger, new PriceTerms(.10, 0, usd(0)), usd(35),
                 List.of(Scenario.mend("certain", 1, usd(3_000), 0)));
         assertThat(deal.mostToPay(usd(0)).amount()).isCloseTo(4272.727272727272, within(1e-6));
+
+        assertThat(new PriceTerms(.10, 0, usd(0)).priceFor(usd(new Normal(4_700, 800).quantile(.10))).amount())
+                .isCloseTo(3340.6897705130173, within(1e-6));
 
         DealTerms terms = SampleDeals.nothingElse().with(Term.AUCTION_PREMIUM, 10).with(Term.TITLE_TRANSFER, 300);
         DealCase uncertain = committed(car(normal(8_000, 800), 3_000));

@@ -97,6 +97,11 @@ class PublishedSensitivityTest {
         assertThat(shares.total()).containsExactly(new double[] {0.7871441266592748, 0.2421981928182384,
             0.03431691015408282, 0.010460387065239534, 0.00010494905191950601, 0.00010494905191950601,
             0.00010494905191950601, 0.00010494905191950601}, within(2e-3));
+        for (int j = 4; j < a.length; j++) {
+            assertThat(shares.first()[j]).isCloseTo(7.161921688790333e-05, within(2e-5));
+            assertThat(shares.total()[j]).isCloseTo(0.00010494905191950601, within(1e-6));
+        }
+        assertThat(shares.total()[3]).isCloseTo(0.010460387065239534, within(1e-5));
     }
 
     /** Sum of two correlated normals, sd 1 and 2, correlation 0.5; Owen and Prieur (2017). */
