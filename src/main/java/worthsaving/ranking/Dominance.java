@@ -1,16 +1,15 @@
 package worthsaving.ranking;
 
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.stream.IntStream;
 
 /**
  * Finds which of many points dominates another: no greater in any figure and less in one, differences within a
  * hundredth counting as none.
  *
- * <p>A k-d tree (Bentley 1975, Communications of the ACM 18:509) whose nodes know the box and the first number of
- * their points, so that a question skips every box that cannot hold an earlier answer.
+ * <p>The points stand in order under a binary tree whose nodes know the least of each figure below them, so that the
+ * search for the first answer skips what cannot hold one and ends at once where it finds one.
  */
 final class Dominance {
 
@@ -20,17 +19,14 @@ final class Dominance {
     private final List<double[]> points;
     private final Node root;
 
-    /** @param points by number; all have as many figures */
+    /** @param points in order; all have as many figures */
     Dominance(List<double[]> points) {
         this.points = List.copyOf(points);
-        this.root = points.isEmpty() ? null : new Node(IntStream.range(0, points.size()).toArray(), 0);
+        this.root = points.isEmpty() ? null : new Node(0, points.size());
     }
 
     /** Lowest number of a point that dominates this one; a point never dominates itself. */
     OptionalInt firstOver(double[] point) {
-        if (root == null) {
-            return OptionalInt.empty();
-        }
         double[] most = new double[point.length];
         double[] less = new double[point.length];
         for (int d = 0; d < point.length; d++) {
@@ -38,75 +34,55 @@ final class Dominance {
             most[d] = x >= 0 ? x / (1 - LEVEL) : x * (1 - LEVEL);
             less[d] = x >= 0 ? x * (1 - LEVEL) : x / (1 - LEVEL);
         }
-        int first = root.first(most, less, Integer.MAX_VALUE);
-        return first == Integer.MAX_VALUE ? OptionalInt.empty() : OptionalInt.of(first);
+        int first = root == null ? -1 : root.first(most, less);
+        return first < 0 ? OptionalInt.empty() : OptionalInt.of(first);
     }
 
-    private static boolean within(double[] point, double[] most) {
+    private static boolean dominates(double[] point, double[] most, double[] less) {
+        boolean better = false;
         for (int d = 0; d < point.length; d++) {
             if (point[d] > most[d]) {
                 return false;
             }
+            better |= point[d] < less[d];
         }
-        return true;
-    }
-
-    private static boolean lessInOne(double[] point, double[] less) {
-        for (int d = 0; d < point.length; d++) {
-            if (point[d] < less[d]) {
-                return true;
-            }
-        }
-        return false;
+        return better;
     }
 
     private final class Node {
-        private final int[] numbers;
-        private final int earliest;
-        private final double[] corner;
+        private final int from;
+        private final int to;
+        private final double[] least;
         private final Node left;
         private final Node right;
 
-        Node(int[] numbers, int depth) {
-            this.numbers = numbers;
-            this.earliest = IntStream.of(numbers).min().orElseThrow();
-            int figures = points.get(numbers[0]).length;
-            this.corner = points.get(numbers[0]).clone();
-            for (int i : numbers) {
-                for (int d = 0; d < figures; d++) {
-                    corner[d] = Math.min(corner[d], points.get(i)[d]);
+        Node(int from, int to) {
+            this.from = from;
+            this.to = to;
+            boolean leaf = to - from <= LEAF;
+            left = leaf ? null : new Node(from, (from + to) / 2);
+            right = leaf ? null : new Node((from + to) / 2, to);
+            least = new double[points.get(from).length];
+            Arrays.fill(least, Double.POSITIVE_INFINITY);
+            for (int i = from; i < to; i++) {
+                for (int d = 0; d < least.length; d++) {
+                    least[d] = Math.min(least[d], points.get(i)[d]);
                 }
             }
-            if (numbers.length <= LEAF) {
-                left = null;
-                right = null;
-                return;
-            }
-            int axis = depth % figures;
-            int[] sorted = IntStream.of(numbers).boxed()
-                    .sorted(Comparator.comparingDouble(i -> points.get(i)[axis]))
-                    .mapToInt(Integer::intValue).toArray();
-            int middle = sorted.length / 2;
-            left = new Node(IntStream.range(0, middle).map(k -> sorted[k]).toArray(), depth + 1);
-            right = new Node(IntStream.range(middle, sorted.length).map(k -> sorted[k]).toArray(), depth + 1);
         }
 
-        /** The lower of {@code known} and the first number in here that answers. */
-        int first(double[] most, double[] less, int known) {
-            if (earliest >= known || !within(corner, most) || !lessInOne(corner, less)) {
-                return known;
+        /** The first number in here that answers; below zero when none does. */
+        int first(double[] most, double[] less) {
+            if (!dominates(least, most, less)) {
+                return -1;
             }
-            int best = known;
-            if (left == null) {
-                for (int i : numbers) {
-                    double[] point = points.get(i);
-                    best = i < best && within(point, most) && lessInOne(point, less) ? i : best;
+            for (int i = from; left == null && i < to; i++) {
+                if (dominates(points.get(i), most, less)) {
+                    return i;
                 }
-                return best;
             }
-            Node sooner = left.earliest < right.earliest ? left : right;
-            best = sooner.first(most, less, best);
-            return (sooner == left ? right : left).first(most, less, best);
+            int first = left == null ? -1 : left.first(most, less);
+            return first >= 0 || left == null ? first : right.first(most, less);
         }
     }
 }
