@@ -12,6 +12,7 @@ import worthsaving.deal.CashLine;
 import worthsaving.deal.KeeperGuesses;
 import worthsaving.deal.KeeperOption;
 import worthsaving.deal.KeeperPlan;
+import worthsaving.deal.RulesOfThumb;
 import worthsaving.deal.Scenario;
 import worthsaving.deal.Term;
 import worthsaving.diagnosis.FailureNetwork;
@@ -89,6 +90,7 @@ public final class Rescuer {
             said.add(new Assumption("the quote mends all that goes beyond the faults usual at its age", Label.GUESS));
             said.add(new Assumption(percent(terms.quoteAgain().value()) + " chance that the quoted repair must be done"
                     + " again, at what an independent shop takes", Label.GUESS));
+            said.addAll(ofQuotes(q, value));
         });
         options.add(planned("independent shop", beyond(byShop.cost(), usual), shopPlanner.find(likely).found(), kept));
         noUsedUnit(patterns, byShop, network, likely, kept).ifPresent(options::add);
@@ -112,6 +114,19 @@ public final class Rescuer {
                 .min(Comparator.comparing(KeeperOption::netCost)).orElseThrow();
         return new Rescue(appraisal, plan, replace, terms.quote(), plan.breakEvenQuote(quoted, quote, replace),
                 plan.breakEvenQuote(quoted, quote, best), asItStands, value, said);
+    }
+
+    /** What the trade says of quotes; nothing here is in the sums. */
+    private List<Assumption> ofQuotes(Money quote, Money value) {
+        double margin = catalogue.moneyById().get("single_quote_margin").figure().mode() / 100;
+        double alarm = catalogue.moneyById().get("keeper_alarm").figure().mode() / 100;
+        return List.of(
+                new Assumption("not in the sums: a single quote is apt to grow, by " + percent(margin) + " to "
+                        + whole(quote.times(1 + margin)), Label.COMMON_PRACTICE),
+                new Assumption("not in the sums: a rule of thumb scraps above " + percent(alarm) + " of the value mended;"
+                        + " this quote is " + percent(quote.amount() / value.amount())
+                        + (RulesOfThumb.repairExceeds(quote, alarm, value) ? ", so it would scrap" : ", so it would mend"),
+                        Label.COMMON_PRACTICE));
     }
 
     private Money guessAsItStands(Money value, Money scrap, List<Assumption> said) {

@@ -42,7 +42,7 @@ class OwnerCommandsTest {
 
         assertThat(run.code()).isEqualTo(ExitCode.OK);
         assertThat(run.out()).contains("kept 4 years and 36,000 miles", "pay the quote", "independent shop",
-                "own hands",
+                "own hands", "a single quote is apt to grow", "a rule of thumb scraps above",
                 "buy a like car", "Break-even quote", "quoted 5,600", "Assumed:", "(guess)", "not appraisal");
     }
 
