@@ -7,14 +7,11 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.Currency;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
-import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.TypeConversionException;
 import worthsaving.catalog.Catalogue;
 import worthsaving.intake.IntakeFault;
 import worthsaving.intake.IntakeSettings;
@@ -103,17 +100,6 @@ final class ListingSource {
             throw new UserError(ExitCode.FILE_UNUSABLE, file + " holds no listings that can be read");
         }
         return lot;
-    }
-
-    private static final class Day implements ITypeConverter<LocalDate> {
-        @Override
-        public LocalDate convert(String text) {
-            try {
-                return LocalDate.parse(text);
-            } catch (DateTimeParseException e) {
-                throw new TypeConversionException("'" + text + "' is no day; write it as 2026-11-25");
-            }
-        }
     }
 
     /** Passes everything on and reports progress every other second. */

@@ -30,7 +30,12 @@ public record ColumnMatch(Map<Field, String> columns, List<String> ignored) {
      * @param names CSV with the header field,header: known names of each field, best first
      */
     public static ColumnMatch of(List<String> header, Reader names) throws IOException {
-        Map<String, Field> known = readNames(names);
+        return of(header, readNames(names));
+    }
+
+    /** As {@link #of(List, Reader)}, with the names read already. */
+    static ColumnMatch of(List<String> header, List<CSVRecord> names) {
+        Map<String, Field> known = fields(names);
         Map<Field, String> columns = new EnumMap<>(Field.class);
         List<String> ignored = new ArrayList<>();
         for (String column : header) {
@@ -42,18 +47,22 @@ public record ColumnMatch(Map<Field, String> columns, List<String> ignored) {
         return new ColumnMatch(columns, ignored);
     }
 
-    private static Map<String, Field> readNames(Reader names) throws IOException {
+    private static List<CSVRecord> readNames(Reader names) throws IOException {
         CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-        Map<String, Field> known = new HashMap<>();
         try (CSVParser parser = CSVParser.parse(names, format)) {
-            for (CSVRecord row : parser) {
-                Field field = Field.ofKey(row.get("field"));
-                if (field == null) {
-                    throw new IllegalArgumentException("column names, line " + parser.getCurrentLineNumber()
-                            + ": no field is called '" + row.get("field") + "'");
-                }
-                known.put(plain(row.get("header")), field);
+            return parser.getRecords();
+        }
+    }
+
+    private static Map<String, Field> fields(List<CSVRecord> names) {
+        Map<String, Field> known = new HashMap<>();
+        for (CSVRecord row : names) {
+            Field field = Field.ofKey(row.get("field"));
+            if (field == null) {
+                throw new IllegalArgumentException("column names, row " + row.getRecordNumber()
+                        + ": no field is called '" + row.get("field") + "'");
             }
+            known.put(plain(row.get("header")), field);
         }
         return known;
     }
@@ -63,6 +72,6 @@ public record ColumnMatch(Map<Field, String> columns, List<String> ignored) {
         return name.toLowerCase(Locale.ROOT)
                 .replaceAll("[^a-z]+", " ")
                 .strip()
-                .replaceAll(" (usd|eur|gbp|mi|miles|km|l|kilometres)$", "");
+                .replaceAll(" (usd|eur|euro|gbp|mi|miles|km|l|kilometres|kilometers|ps|hp|kw|cc|ccm|cm)$", "");
     }
 }

@@ -3,9 +3,7 @@ package worthsaving.market;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.time.DateTimeException;
 import java.time.LocalDate;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -16,6 +14,7 @@ import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.csv.DuplicateHeaderMode;
 import worthsaving.quantity.Distance;
 
 /** Reads price tables row by row; a bad row is listed with its line, column and reason, the rest is kept. */
@@ -32,12 +31,14 @@ public final class PriceTableReader {
             .get();
 
     private final DatasetShape shape;
+    private final CellStyle style;
     private final Map<String, String> interned = new HashMap<>();
     private final List<BadRow> badRows = new ArrayList<>();
     private long badCount;
 
-    private PriceTableReader(DatasetShape shape) {
+    private PriceTableReader(DatasetShape shape, CellStyle style) {
         this.shape = shape;
+        this.style = style;
     }
 
     /**
@@ -46,7 +47,16 @@ public final class PriceTableReader {
      * @throws IllegalArgumentException when the header lacks a column of the mapping
      */
     public static PriceTable read(Reader reader, DatasetShape shape) throws IOException {
-        PriceTableReader self = new PriceTableReader(shape);
+        return read(reader, shape, CellStyle.PLAIN);
+    }
+
+    /**
+     * Reads a whole table whose cells are written in another style.
+     *
+     * @throws IllegalArgumentException when the header lacks a column of the mapping
+     */
+    public static PriceTable read(Reader reader, DatasetShape shape, CellStyle style) throws IOException {
+        PriceTableReader self = new PriceTableReader(shape, style);
         List<PriceRow> rows = new ArrayList<>();
         self.each(reader, rows::add);
         return new PriceTable(shape, rows, self.badRows, self.badCount);
@@ -58,13 +68,13 @@ public final class PriceTableReader {
      * @throws IllegalArgumentException when the header lacks a column of the mapping
      */
     public static PriceTable stream(Reader reader, DatasetShape shape, Consumer<PriceRow> rows) throws IOException {
-        PriceTableReader self = new PriceTableReader(shape);
+        PriceTableReader self = new PriceTableReader(shape, CellStyle.PLAIN);
         self.each(reader, rows);
         return new PriceTable(shape, List.of(), self.badRows, self.badCount);
     }
 
     private void each(Reader reader, Consumer<PriceRow> rows) throws IOException {
-        try (CSVParser parser = CSVParser.parse(reader, FORMAT)) {
+        try (CSVParser parser = CSVParser.parse(reader, format(style))) {
             checkHeader(parser.getHeaderNames());
             for (CSVRecord csvRow : parser) {
                 PriceRow row = parse(csvRow, parser.getCurrentLineNumber());
@@ -75,6 +85,19 @@ public final class PriceTableReader {
         } catch (UncheckedIOException e) {
             throw new IOException(shape.name() + ": " + e.getCause().getMessage(), e);
         }
+    }
+
+    /** Tables that people keep by hand get leave for comments, unnamed columns and text after a closing quote. */
+    static CSVFormat format(CellStyle style) {
+        CSVFormat.Builder format = FORMAT.builder().setDelimiter(style.separator());
+        return style.asPeopleWrite()
+                ? format.setCommentMarker('#')
+                        .setAllowMissingColumnNames(true)
+                        .setDuplicateHeaderMode(DuplicateHeaderMode.ALLOW_ALL)
+                        .setTrailingData(true)
+                        .setLenientEof(true)
+                        .get()
+                : format.get();
     }
 
     private void checkHeader(List<String> header) {
@@ -103,12 +126,12 @@ public final class PriceTableReader {
             }
             String text = csv.get(header);
             if (field == Field.DATE) {
-                date = date(text);
+                date = style.date(text);
                 if (date == null) {
                     return bad(line, header, text, "is not a date such as 2019-04-30 or 2019-04");
                 }
             } else if (field.isNumber()) {
-                double value = number(text);
+                double value = style.number(field, text);
                 if (Double.isInfinite(value)) {
                     return bad(line, header, text, "is not a number of zero or more");
                 }
@@ -158,27 +181,5 @@ public final class PriceTableReader {
             badRows.add(new BadRow(line, column, value, reason));
         }
         return null;
-    }
-
-    /** NaN for an empty cell, infinity for one that is no number of zero or more. */
-    private static double number(String text) {
-        if (text.isEmpty()) {
-            return Double.NaN;
-        }
-        try {
-            double value = Double.parseDouble(text);
-            return value >= 0 ? value : Double.POSITIVE_INFINITY;
-        } catch (NumberFormatException e) {
-            return Double.POSITIVE_INFINITY;
-        }
-    }
-
-    /** A day, or the middle of a month; null when it is neither. */
-    private static LocalDate date(String text) {
-        try {
-            return text.length() == 7 ? YearMonth.parse(text).atDay(15) : LocalDate.parse(text);
-        } catch (DateTimeException e) {
-            return null;
-        }
     }
 }

@@ -1,0 +1,19 @@
+package worthsaving.cli;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.TypeConversionException;
+
+/** A day as options take it. */
+final class Day implements ITypeConverter<LocalDate> {
+
+    @Override
+    public LocalDate convert(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new TypeConversionException("'" + text + "' is no day; write it as 2026-11-25");
+        }
+    }
+}
