@@ -1,9 +1,12 @@
 package worthsaving.catalog;
 
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import worthsaving.quantity.Money;
 
 /**
  * The whole trade knowledge, already validated: every id resolves, no circle in access or damage,
@@ -55,6 +58,31 @@ public record Catalogue(
 
     private static <T> Map<String, T> byId(List<T> list, Function<T, String> id) {
         return list.stream().collect(Collectors.toUnmodifiableMap(id, Function.identity()));
+    }
+
+    /** Currency of all its figures; money lines, which name none, are in the same one. */
+    public Currency currency() {
+        return Stream.concat(
+                        findings.stream().map(f -> f.cost().currency()), tools.stream().map(t -> t.price().currency()))
+                .findFirst()
+                .orElse(Money.USD);
+    }
+
+    /**
+     * The same catalogue with all its money in another currency.
+     *
+     * @param rate units of {@code other} for each unit of {@link #currency()}
+     */
+    public Catalogue in(Currency other, double rate) {
+        return new Catalogue(
+                version,
+                items.stream().map(item -> item.in(other, rate)).toList(),
+                damage,
+                findings.stream().map(finding -> finding.in(other, rate)).toList(),
+                findingLinks, accessSteps,
+                remedies.stream().map(remedy -> remedy.in(other, rate)).toList(),
+                tools.stream().map(tool -> tool.in(other, rate)).toList(),
+                moneyLines.stream().map(line -> line.times(rate)).toList());
     }
 
     /** The same catalogue with every part, remedies included, dearer or cheaper by a factor. */

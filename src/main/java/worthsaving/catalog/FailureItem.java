@@ -1,5 +1,6 @@
 package worthsaving.catalog;
 
+import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -47,6 +48,13 @@ public record FailureItem(
         tools = List.copyOf(tools);
         rootCauses = Set.copyOf(rootCauses);
         flags = Set.copyOf(flags);
+    }
+
+    FailureItem in(Currency other, double rate) {
+        Map<PartSource, MoneyRange> prices = new EnumMap<>(PartSource.class);
+        parts.forEach((from, price) -> prices.put(from, price.in(other, rate)));
+        return new FailureItem(id, system, name, applies, onset, onsetDoubt, exclusiveGroup, prices, access,
+                jobHours, consumables.in(other, rate), tools, rootCauses, flags, caution, source);
     }
 
     FailureItem withPartPrices(double factor) {

@@ -1,5 +1,6 @@
 package worthsaving.catalog;
 
+import java.util.Currency;
 import java.util.List;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
@@ -39,5 +40,10 @@ public record FindingKind(
     public FindingKind {
         tools = List.copyOf(tools);
         codes = List.copyOf(codes);
+    }
+
+    FindingKind in(Currency other, double rate) {
+        return new FindingKind(id, stage, name, question, falseRate, new Money(cost.amount() * rate, other), time, tools,
+                sellerAllows, canDoDamage, caution, codes, source);
     }
 }

@@ -12,5 +12,19 @@ public record MoneyLine(String id, String stage, String name, Range figure, Unit
 
     /** What the figure counts. Percentages are kept as written: 6 means 6 %. */
     public enum Unit { MONEY, PERCENT, MONEY_PER_DAY, MONEY_PER_MILE, MONEY_PER_HOUR, PERCENT_PER_YEAR, DAYS,
-        MONEY_PER_TON, HOURS, TONS }
+        MONEY_PER_TON, HOURS, TONS;
+
+        /** Whether it counts money, not shares, days or the like. */
+        public boolean isMoney() {
+            return switch (this) {
+                case MONEY, MONEY_PER_DAY, MONEY_PER_MILE, MONEY_PER_HOUR, MONEY_PER_TON -> true;
+                case PERCENT, PERCENT_PER_YEAR, DAYS, HOURS, TONS -> false;
+            };
+        }
+    }
+
+    /** The line with its money multiplied; shares, days and hours stay. */
+    MoneyLine times(double rate) {
+        return unit.isMoney() ? new MoneyLine(id, stage, name, figure.times(rate), unit, note, source) : this;
+    }
 }

@@ -1,5 +1,6 @@
 package worthsaving.catalog;
 
+import java.util.Currency;
 import java.util.List;
 import java.util.Set;
 import worthsaving.quantity.HoursRange;
@@ -34,6 +35,11 @@ public record Remedy(
         closes = Set.copyOf(closes);
         access = Set.copyOf(access);
         tools = List.copyOf(tools);
+    }
+
+    Remedy in(Currency other, double rate) {
+        return new Remedy(id, name, closes, partSource, parts.in(other, rate), jobHours, access, tools, success,
+                comeback, wholeUnit, note, source);
     }
 
     Remedy withPartPrices(double factor) {

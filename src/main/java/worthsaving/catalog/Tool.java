@@ -1,5 +1,6 @@
 package worthsaving.catalog;
 
+import java.util.Currency;
 import worthsaving.quantity.MoneyRange;
 import worthsaving.quantity.Source;
 
@@ -8,4 +9,9 @@ import worthsaving.quantity.Source;
  *
  * @param atHand whether the workshop has it already
  */
-public record Tool(String id, String name, MoneyRange price, boolean atHand, Source source) {}
+public record Tool(String id, String name, MoneyRange price, boolean atHand, Source source) {
+
+    Tool in(Currency other, double rate) {
+        return new Tool(id, name, price.in(other, rate), atHand, source);
+    }
+}

@@ -24,7 +24,6 @@ import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
 import worthsaving.report.AdvertReport;
 import worthsaving.report.CaseReport;
-import worthsaving.valuation.Valuer;
 
 /** Reads one pasted advert and judges the car. */
 @Command(
@@ -64,11 +63,13 @@ final class AdvertCommand implements Callable<Integer> {
         if (readOnly) {
             return ExitCode.OK;
         }
-        Catalogue catalogue = CatalogueFiles.load(resources);
-        Valuer valuer = options.valuer(resources);
-        Judge judge = new Judge(catalogue, valuer::forecast, options.settings(catalogue, main.seed()));
+        Catalogue asWritten = CatalogueFiles.load(resources);
+        MarketGround ground = options.market(resources, today);
+        Catalogue catalogue = ground.in(asWritten);
+        Judge judge = new Judge(catalogue, ground.valuer()::forecast, options.settings(catalogue, main.seed()));
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(reading.toListing("advert", "the advert")), "It");
         out.println();
+        out.println(ground.note(asWritten));
         new CaseReport(appraisal, catalogue).summary(out);
         return ExitCode.OK;
     }

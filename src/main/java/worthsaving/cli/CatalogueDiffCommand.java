@@ -25,7 +25,6 @@ import worthsaving.ranking.Order;
 import worthsaving.ranking.Ranked;
 import worthsaving.ranking.Standing;
 import worthsaving.report.LotReport;
-import worthsaving.valuation.Valuer;
 
 /** What differs between two catalogues, and what that does to a lot. */
 @Command(
@@ -68,10 +67,10 @@ final class CatalogueDiffCommand implements Callable<Integer> {
         if (!changes.isEmpty()) {
             out.println();
             Resources resources = Resources.find();
-            Valuer valuer = options.valuer(resources);
+            MarketGround ground = options.market(resources, today);
             ListingSource source =
                     new ListingSource(lot == null ? resources.path("shared/samples/lot.csv") : lot, today);
-            LotReport.changes(out, standings(old, valuer, source), standings(changed, valuer, source));
+            LotReport.changes(out, standings(old, ground, source), standings(changed, ground, source));
         }
         return ExitCode.OK;
     }
@@ -88,11 +87,12 @@ final class CatalogueDiffCommand implements Callable<Integer> {
                 + " fault(s); see them with: worthsaving catalogue check " + folder);
     }
 
-    private Map<String, Standing> standings(Catalogue catalogue, Valuer valuer, ListingSource source)
+    private Map<String, Standing> standings(Catalogue asWritten, MarketGround ground, ListingSource source)
             throws IOException {
+        Catalogue catalogue = ground.in(asWritten);
         PrintWriter err = spec.commandLine().getErr();
-        ReadLot read = source.lot(catalogue, valuer, MOST, err);
-        Judge judge = new Judge(catalogue, valuer::forecastWithoutReasons,
+        ReadLot read = source.lot(catalogue, ground, MOST, err);
+        Judge judge = new Judge(catalogue, ground.valuer()::forecastWithoutReasons,
                 options.settings(catalogue, parent.main().seed()));
         Ranked ranked = new LotRanking(judge)
                 .rank(read.listings(), Order.EXPECTED_PROFIT, new ProgressLine(err, read.listings().size()), () -> false);

@@ -76,7 +76,7 @@ final class ChooseCommand implements Callable<Integer> {
         List<Standing> standings = ranked.places().stream().map(Ranked.Place::standing).toList();
         ChoiceReport report = new ChoiceReport(LotChoice.of(standings, budget,
                 new LotChoice.Settings(aboveLimit, market, main.seed())));
-        output.print(report, out);
+        output.print(report, out, opened.note());
         LotReport.refusals(err, ranked.refused());
         return lot.complete() && ranked.refused().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
     }

@@ -2,6 +2,7 @@ package worthsaving.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.Currency;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -10,7 +11,6 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
-import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Holding;
 import worthsaving.ranking.Judge;
@@ -32,6 +32,9 @@ class JudgeCommand implements Callable<Integer> {
 
     @Mixin
     private OneListing one;
+
+    @Mixin
+    private PricedRows priced;
 
     @Option(names = "--json", description = "Print results as JSON, for scripts.")
     private boolean json;
@@ -55,24 +58,29 @@ class JudgeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        JudgingInput.Opened opened = one.open(spec.commandLine().getErr());
+        PrintWriter err = spec.commandLine().getErr();
+        JudgingInput.Opened opened = one.open(err);
         Catalogue catalogue = opened.catalogue();
         Listing listing = one.in(opened);
         Holding holding = holding();
-        ValueSource values = valueBetween == null ? opened.valuer()::forecast : own();
+        ValueSource values = valueBetween == null ? opened.valuer()::forecast : own(catalogue.currency());
         Judge judge = new Judge(catalogue, values, one.settings(catalogue, main.seed()));
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
+        PrintWriter out = spec.commandLine().getOut();
+        if (!json) {
+            out.println(opened.note());
+        }
         print(new CaseReport(appraisal, catalogue,
                 new PreventiveReport(judge.whileInThere(appraisal, holding), holding),
-                new PlanReport(appraisal.likelyPlan(), judge.partSources(appraisal),
-                        judge.whyNoPlan(appraisal))), spec.commandLine().getOut());
+                new PlanReport(appraisal.likelyPlan(), judge.partSources(appraisal), judge.whyNoPlan(appraisal)),
+                priced.beside(listing, opened.ground(), err)), out);
         return ExitCode.OK;
     }
 
-    private ValueSource own() {
+    private ValueSource own(Currency currency) {
         String[] ends = valueBetween.split(":", -1);
         try {
-            return ValueSource.between(Double.parseDouble(ends[0]), Double.parseDouble(ends[1]), Money.USD);
+            return ValueSource.between(Double.parseDouble(ends[0]), Double.parseDouble(ends[1]), currency);
         } catch (ArrayIndexOutOfBoundsException | IllegalArgumentException e) {
             throw new UserError(ExitCode.USAGE, "--value-between takes two figures, the lower one above zero and first,"
                     + " such as 4000:6500, not '" + valueBetween + "'");

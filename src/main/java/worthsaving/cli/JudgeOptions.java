@@ -1,20 +1,23 @@
 package worthsaving.cli;
 
+import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.BuyerRule;
 import worthsaving.deal.WayOut;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Seed;
 import worthsaving.ranking.JudgeSettings;
-import worthsaving.valuation.Valuer;
 
 /** What the user asks of a deal, and which price model to trust. */
 final class JudgeOptions {
@@ -46,8 +49,20 @@ final class JudgeOptions {
             description = "How far a car is towed when its row does not say (default: 30).")
     private Double towMiles;
 
-    @Option(names = "--model", paramLabel = "FILE", description = "Price model (default: models/us.json).")
-    private Path model;
+    @Option(names = "--model", paramLabel = "FILE|NAME", defaultValue = "us",
+            description = "Price model: a file, or the name of one in models, such as us or de (default: "
+                    + "${DEFAULT-VALUE}). Market, currency and units follow it.")
+    private String model;
+
+    @Option(names = "--comparables", paramLabel = "FILE",
+            description = "Running cars that you saw for sale or know sold, such as shared/samples/comparables.csv: they "
+                    + "move the price level.")
+    private Path comparables;
+
+    @Option(names = "--catalogue-money", paramLabel = "FACTOR",
+            description = "What one unit of the catalogue's currency costs in the market's (default: "
+                    + "shared/market/market_settings.csv).")
+    private Double catalogueMoney;
 
     @Mixin
     private WorkshopOptions workshop;
@@ -55,8 +70,29 @@ final class JudgeOptions {
     @Mixin
     private MoneyOptions money;
 
-    Valuer valuer(Resources resources) {
-        return PriceModels.load(resources, model, "us");
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec;
+
+    /**
+     * The market of the price model, without comparables.
+     *
+     * @throws UserError when the model cannot be used
+     */
+    MarketGround market(Resources resources) {
+        return PriceModels.load(resources, model).withCatalogueMoney(catalogueMoney);
+    }
+
+    /**
+     * The market of the price model, its level moved by the user's comparables.
+     *
+     * @throws UserError when model or comparables cannot be used
+     */
+    MarketGround market(Resources resources, LocalDate today) throws IOException {
+        MarketGround ground = market(resources);
+        return comparables == null
+                ? ground
+                : new ComparablesFile(comparables).read(ground, CatalogueFiles.load(resources), today,
+                        spec.commandLine().getErr());
     }
 
     /** @throws UserError when an option is out of range */
@@ -74,7 +110,7 @@ final class JudgeOptions {
     }
 
     private BuyerRule rule(BuyerRule usual) {
-        Money target = targetProfit == null ? usual.targetProfit() : Money.usd(targetProfit);
+        Money target = targetProfit == null ? usual.targetProfit() : new Money(targetProfit, usual.targetProfit().currency());
         BuyerRule rule = BuyerRule.of(target, chanceOfLoss == null ? usual.mostChanceOfLoss().value() : chanceOfLoss);
         if (perHour != null) {
             rule = rule.withLeastPerHour(perHour);
@@ -82,7 +118,7 @@ final class JudgeOptions {
         if (ways != null) {
             rule = rule.withWays(ways.stream().map(JudgeOptions::way).collect(Collectors.toSet()));
         }
-        return riskTolerance == null ? rule : rule.withRiskTolerance(Money.usd(riskTolerance));
+        return riskTolerance == null ? rule : rule.withRiskTolerance(new Money(riskTolerance, usual.targetProfit().currency()));
     }
 
     private static WayOut way(String name) {

@@ -20,8 +20,18 @@ final class JudgingInput {
     @Mixin
     private JudgeOptions options;
 
-    /** The table read, beside the catalogue and the price model. */
-    record Opened(Catalogue catalogue, Valuer valuer, ReadLot lot) {}
+    /**
+     * The table read, beside the catalogue and the price model.
+     *
+     * @param catalogue with its money in the market's currency
+     * @param note what people must know of currency and units
+     */
+    record Opened(Catalogue catalogue, MarketGround ground, String note, ReadLot lot) {
+
+        Valuer valuer() {
+            return ground.valuer();
+        }
+    }
 
     Path file() {
         return source.file();
@@ -39,9 +49,10 @@ final class JudgingInput {
     Opened open(int most, PrintWriter err) throws IOException {
         source.mustBeThere();
         Resources resources = Resources.find();
-        Catalogue catalogue = CatalogueFiles.load(resources);
-        Valuer valuer = options.valuer(resources);
-        return new Opened(catalogue, valuer, source.lot(catalogue, valuer, most, err));
+        Catalogue asWritten = CatalogueFiles.load(resources);
+        MarketGround ground = options.market(resources, source.today());
+        Catalogue catalogue = ground.in(asWritten);
+        return new Opened(catalogue, ground, ground.note(asWritten), source.lot(catalogue, ground, most, err));
     }
 
     /** @throws UserError when an option is out of range */

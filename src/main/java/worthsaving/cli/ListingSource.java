@@ -7,7 +7,6 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Currency;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.Option;
@@ -22,7 +21,6 @@ import worthsaving.intake.LotSummary;
 import worthsaving.intake.RefusedRow;
 import worthsaving.intake.Vocabulary;
 import worthsaving.quantity.Distance;
-import worthsaving.valuation.Valuer;
 
 /** The table of listings that a command is given, and what to take for granted in it. */
 final class ListingSource {
@@ -34,11 +32,11 @@ final class ListingSource {
     @Parameters(paramLabel = "FILE", description = "Table of listings: CSV with comma, semicolon, tab or bar.")
     private Path file;
 
-    @Option(names = "--currency", paramLabel = "CODE", description = "Currency of prices without one (default: USD).")
-    private String currency = "USD";
+    @Option(names = "--currency", paramLabel = "CODE", description = "Currency of prices without one (default: that of the price model's market, USD for lot check).")
+    private String currency;
 
-    @Option(names = "--unit", paramLabel = "mi|km", description = "Unit of odometers without one (default: mi).")
-    private Unit unit = Unit.MI;
+    @Option(names = "--unit", paramLabel = "mi|km", description = "Unit of odometers without one (default: that of the market).")
+    private Unit unit;
 
     @Option(
             names = "--today",
@@ -59,13 +57,16 @@ final class ListingSource {
         return file;
     }
 
-    IntakeSettings settings() {
-        try {
-            return new IntakeSettings(today, Currency.getInstance(currency.toUpperCase(Locale.ROOT)),
-                    unit == Unit.KM ? Distance.Unit.KILOMETRES : Distance.Unit.MILES);
-        } catch (IllegalArgumentException noSuchCode) {
-            throw new UserError(ExitCode.USAGE, "'" + currency + "' is no currency; give a code such as USD");
-        }
+    LocalDate today() {
+        return today;
+    }
+
+    private IntakeSettings settings(IntakeSettings usual) {
+        return new IntakeSettings(
+                today,
+                currency == null ? usual.currency() : MatchOptions.currency(currency),
+                unit == null ? usual.odometerUnit()
+                        : unit == Unit.KM ? Distance.Unit.KILOMETRES : Distance.Unit.MILES);
     }
 
     /** @throws UserError when there is no such file */
@@ -80,10 +81,15 @@ final class ListingSource {
 
     /** Reads the file into a sink, telling of progress when it takes long. */
     LotSummary read(Vocabulary vocabulary, LotSink sink, PrintWriter err) throws IOException {
+        return read(vocabulary, IntakeSettings.american(today), sink, err);
+    }
+
+    private LotSummary read(Vocabulary vocabulary, IntakeSettings usual, LotSink sink, PrintWriter err)
+            throws IOException {
         mustBeThere();
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
             LotSink speaking = new Speaking(sink, err, Files.size(file));
-            return new ListingReader(vocabulary, settings()).read(in, file.getFileName().toString(), speaking);
+            return new ListingReader(vocabulary, settings(usual)).read(in, file.getFileName().toString(), speaking);
         }
     }
 
@@ -92,9 +98,10 @@ final class ListingSource {
      *
      * @throws UserError when it is no table of listings; why has then been told
      */
-    ReadLot lot(Catalogue catalogue, Valuer valuer, int most, PrintWriter err) throws IOException {
+    ReadLot lot(Catalogue catalogue, MarketGround ground, int most, PrintWriter err) throws IOException {
         ReadLot lot = new ReadLot(err, most);
-        LotSummary summary = read(Vocabulary.of(catalogue, valuer.model().makes()), lot, err);
+        IntakeSettings usual = new IntakeSettings(today, ground.market().currency(), ground.market().odometer());
+        LotSummary summary = read(Vocabulary.of(catalogue, ground.valuer().model().makes()), usual, lot, err);
         lot.end();
         if (!summary.readable()) {
             throw new UserError(ExitCode.FILE_UNUSABLE, file + " holds no listings that can be read");

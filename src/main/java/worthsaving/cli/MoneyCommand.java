@@ -8,7 +8,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.DealTerms;
-import worthsaving.quantity.Money;
 import worthsaving.report.MoneyReport;
 
 /** The money lines that a deal is counted with. */
@@ -31,14 +30,15 @@ final class MoneyCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Catalogue catalogue = CatalogueFiles.load(Resources.find());
-        DealTerms usual = DealTerms.from(catalogue.moneyLines(), Money.USD);
+        DealTerms usual = DealTerms.from(catalogue.moneyLines(), catalogue.currency());
         DealTerms terms;
         try {
             terms = money.applyTo(usual);
         } catch (IllegalArgumentException e) {
             throw new UserError(ExitCode.USAGE, e.getMessage());
         }
-        output.print(new MoneyReport(terms, catalogue), spec.commandLine().getOut());
+        output.print(new MoneyReport(terms, catalogue), spec.commandLine().getOut(),
+                "Money in " + catalogue.currency() + "; the figures stand in shared/catalogue/money.csv.");
         return ExitCode.OK;
     }
 }

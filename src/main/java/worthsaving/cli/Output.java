@@ -25,8 +25,8 @@ final class Output {
         return choice.json;
     }
 
-    /** Prints a result in the form that is wanted, with the usual warning where people read it. */
-    void print(Report report, PrintWriter out) throws IOException {
+    /** Prints a result in the form that is wanted, with a note and the usual warning where people read it. */
+    void print(Report report, PrintWriter out, String note) throws IOException {
         if (json()) {
             report.json(out);
         } else if (csv()) {
@@ -34,6 +34,7 @@ final class Output {
         } else {
             report.text(out);
             out.println();
+            out.println(note);
             out.println(Words.ESTIMATES);
         }
     }

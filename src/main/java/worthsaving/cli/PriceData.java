@@ -93,6 +93,10 @@ final class PriceData {
         }
     }
 
+    DatasetShape shape() {
+        return shape;
+    }
+
     /**
      * Reads and cleans, telling of rows that cannot be read.
      *

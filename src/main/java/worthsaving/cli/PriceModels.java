@@ -3,9 +3,11 @@ package worthsaving.cli;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
+import worthsaving.market.Market;
 import worthsaving.market.MarketSettings;
 import worthsaving.valuation.ModelFormatException;
 import worthsaving.valuation.PriceModel;
@@ -19,22 +21,40 @@ final class PriceModels {
 
     private PriceModels() {}
 
-    /** @throws UserError when the file is missing or is no model this program can read */
-    static Valuer load(Resources resources, Path given, String market) {
-        Path file = given != null ? given : resources.path("models/" + market.toLowerCase(Locale.ROOT) + ".json");
-        if (!Files.isRegularFile(file)) {
-            throw new UserError(ExitCode.INSTALLATION_FAULTY, "There is no price model " + file
-                    + "; fit one with: worthsaving fit");
-        }
+    /**
+     * @param given file, or name of a model of the project such as us
+     * @throws UserError when the file is missing or is no model this program can read
+     */
+    static MarketGround load(Resources resources, String given) {
+        Path file = file(resources, given);
         try (Reader in = Resources.reader(file)) {
             PriceModel model = PriceModel.read(in, file.getFileName().toString());
             try (Reader factors = resources.reader(FACTORS); Reader index = resources.reader(INDEX)) {
-                return new Valuer(model, MarketSettings.read(factors, index, model.market()));
+                Market market = Markets.named(resources, model.market());
+                Valuer valuer = new Valuer(model, MarketSettings.read(factors, index, model.market()), market.odometer());
+                return new MarketGround(market, valuer);
             }
+        } catch (MalformedInputException e) {
+            throw new UserError(ExitCode.INSTALLATION_FAULTY, file.getFileName() + " is no price model: it is not UTF-8 text. "
+                    + "Fit the model again or take a good copy.");
         } catch (ModelFormatException | IllegalArgumentException e) {
             throw new UserError(ExitCode.INSTALLATION_FAULTY, e.getMessage());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** A file, or the name of one of the models of the project. */
+    private static Path file(Resources resources, String given) {
+        Path own = Path.of(given);
+        if (Files.isRegularFile(own)) {
+            return own;
+        }
+        Path shipped = resources.path("models/" + given.toLowerCase(Locale.ROOT) + ".json");
+        if (given.matches("[A-Za-z0-9_-]+") && Files.isRegularFile(shipped)) {
+            return shipped;
+        }
+        throw new UserError(ExitCode.INSTALLATION_FAULTY, "There is no price model " + given + ", neither as a file nor as "
+                + "models/" + given + ".json; fit one with: worthsaving fit");
     }
 }

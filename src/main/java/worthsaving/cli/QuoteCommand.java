@@ -1,6 +1,7 @@
 package worthsaving.cli;
 
 import java.io.IOException;
+import java.util.Currency;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -54,21 +55,22 @@ final class QuoteCommand implements Callable<Integer> {
         Catalogue catalogue = opened.catalogue();
         Listing listing = one.in(opened);
         JudgeSettings settings = one.settings(catalogue, main.seed());
-        Money hourly = rate == null ? settings.terms().money(Term.SHOP_HOURLY) : positive("--rate", rate);
-        Optional<Money> most = Optional.ofNullable(ceiling).map(c -> positive("--ceiling", c));
+        Currency currency = catalogue.currency();
+        Money hourly = rate == null ? settings.terms().money(Term.SHOP_HOURLY) : positive("--rate", rate, currency);
+        Optional<Money> most = Optional.ofNullable(ceiling).map(c -> positive("--ceiling", c, currency));
         Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons, settings);
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         ShopQuote quote = new Quoter(catalogue, settings, hourly).write(appraisal, most)
                 .orElseThrow(() -> new UserError(ExitCode.SOME_ROWS_REFUSED, listing.id() + " cannot be quoted: nothing"
                         + " is suspected, or nothing allowed mends it; enter what was found"));
-        output.print(new QuoteReport(appraisal, quote), spec.commandLine().getOut());
+        output.print(new QuoteReport(appraisal, quote), spec.commandLine().getOut(), opened.note());
         return ExitCode.OK;
     }
 
-    private static Money positive(String option, double amount) {
+    private static Money positive(String option, double amount, Currency currency) {
         if (!(amount > 0) || Double.isInfinite(amount)) {
             throw new UserError(ExitCode.USAGE, option + " must be above zero, not " + amount);
         }
-        return Money.usd(amount);
+        return new Money(amount, currency);
     }
 }

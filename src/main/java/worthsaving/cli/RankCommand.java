@@ -72,13 +72,13 @@ final class RankCommand implements Callable<Integer> {
         } else if (output.csv()) {
             report.csv(out);
         } else {
-            print(report, ranked, out);
+            print(report, ranked, opened.note(), out);
         }
         LotReport.refusals(err, ranked.refused());
         return lot.complete() && ranked.refused().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
     }
 
-    private void print(LotReport report, Ranked ranked, PrintWriter out) throws IOException {
+    private void print(LotReport report, Ranked ranked, String note, PrintWriter out) throws IOException {
         report.table(out, Math.max(0, top));
         int shown = Math.max(0, Math.min(explain, ranked.places().size()));
         List<Ranked.Place> best = ranked.places().subList(0, shown);
@@ -91,8 +91,7 @@ final class RankCommand implements Callable<Integer> {
             }
         }
         out.println();
-        out.println("Money in " + (ranked.places().isEmpty() ? "the listing's currency"
-                : ranked.places().get(0).standing().value().currency().getCurrencyCode())
-                + ". " + Words.ESTIMATES);
+        out.println(note);
+        out.println(Words.ESTIMATES);
     }
 }

@@ -23,6 +23,7 @@ final class ReadLot implements LotSink {
     private final PrintWriter err;
     private final int most;
     private final List<Listing> listings = new ArrayList<>();
+    private final List<LotEntry> entries = new ArrayList<>();
     private final Map<String, Money> quotes = new HashMap<>();
     private long refused;
     private long faults;
@@ -35,6 +36,11 @@ final class ReadLot implements LotSink {
 
     List<Listing> listings() {
         return listings;
+    }
+
+    /** The same with what the table says beside each. */
+    List<LotEntry> entries() {
+        return entries;
     }
 
     /** What a dealer asks for the repair of a listing, where the table says. */
@@ -61,6 +67,7 @@ final class ReadLot implements LotSink {
     @Override
     public void good(LotEntry entry) {
         if (listings.size() < most) {
+            entries.add(entry);
             listings.add(entry.listing());
             entry.quote().get().ifPresent(quote -> quotes.put(entry.listing().id(), quote));
         } else {

@@ -1,6 +1,7 @@
 package worthsaving.cli;
 
 import java.io.IOException;
+import java.util.Currency;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -89,27 +90,28 @@ final class RescueCommand implements Callable<Integer> {
         ValueSource values = opened.valuer()::forecastWithoutReasons;
         Listing listing = one.in(opened);
         JudgeSettings settings = one.settings(catalogue, main.seed());
-        RescueTerms terms = terms(opened.lot(), listing);
+        RescueTerms terms = terms(opened.lot(), listing, catalogue.currency());
         Appraisal appraisal = JudgingInput.appraisal(
                 new Judge(catalogue, values, settings).judge(listing), listing.id());
         output.print(new RescueReport(new Rescuer(catalogue, values, settings).compare(appraisal, terms)),
-                spec.commandLine().getOut());
+                spec.commandLine().getOut(), opened.note());
         return ExitCode.OK;
     }
 
-    private RescueTerms terms(ReadLot lot, Listing listing) {
+    private RescueTerms terms(ReadLot lot, Listing listing, Currency currency) {
         try {
             RescueTerms terms = RescueTerms.of(years, milesPerYear).withUnknownFaults(unknownFaults);
             if (quote != null) {
-                terms = terms.withQuote(money("--quote", quote));
+                terms = terms.withQuote(money("--quote", quote, currency));
             } else if (lot.quote(listing).isPresent()) {
                 terms = terms.withQuote(lot.quote(listing).get());
             }
             if (asItStands != null) {
-                terms = terms.withAsItStands(money("--as-it-stands", asItStands));
+                terms = terms.withAsItStands(money("--as-it-stands", asItStands, currency));
             }
             return other == null ? terms : terms.withOther(new RescueTerms.Other(
-                    otherCar(listing.vehicle()), money("--other-price", other.price), Money.usd(other.running)));
+                    otherCar(listing.vehicle()), money("--other-price", other.price, currency),
+                    new Money(other.running, currency)));
         } catch (IllegalArgumentException e) {
             throw new UserError(ExitCode.USAGE, e.getMessage());
         }
@@ -120,10 +122,10 @@ final class RescueCommand implements Callable<Integer> {
                 .build();
     }
 
-    private static Money money(String option, double amount) {
+    private static Money money(String option, double amount, Currency currency) {
         if (!(amount >= 0)) {
             throw new IllegalArgumentException(option + " must be zero or more, not " + amount);
         }
-        return Money.usd(amount);
+        return new Money(amount, currency);
     }
 }

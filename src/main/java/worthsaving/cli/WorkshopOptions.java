@@ -68,7 +68,8 @@ final class WorkshopOptions {
     JudgeSettings applyTo(JudgeSettings settings, Catalogue catalogue) {
         JudgeSettings changed = settings;
         if (hourly != null && who == Who.OWN) {
-            changed = changed.withHourly(Money.usd(hourly)).withTerms(changed.terms().with(Term.OWN_HOURLY, hourly));
+            changed = changed.withHourly(new Money(hourly, changed.terms().currency()))
+                    .withTerms(changed.terms().with(Term.OWN_HOURLY, hourly));
         }
         Set<String> tools = new HashSet<>(changed.workshop().ownedTools());
         tools.addAll(known("--own-tools", ownTools,
@@ -99,7 +100,7 @@ final class WorkshopOptions {
                     + " hours");
         }
         boolean dealer = who == Who.DEALER;
-        Money rate = hourly != null ? Money.usd(hourly)
+        Money rate = hourly != null ? new Money(hourly, terms.currency())
                 : terms.money(dealer ? Term.DEALER_HOURLY : Term.SHOP_HOURLY);
         return new Worker.Shop(dealer ? Worker.Shop.Kind.DEALER : Worker.Shop.Kind.INDEPENDENT, rate);
     }

@@ -89,6 +89,13 @@ public record DealTerms(
                 sources.put(term, line.source());
             }
         }
+        if (!currency.equals(Money.USD)) {
+            sources.forEach((term, source) -> {
+                if (source.equals(BUILT_IN) && term.unit().isMoney() && term.usual().high() > 0) {
+                    faults.add(term.id() + " has a built-in figure in USD only; give it a line in " + currency);
+                }
+            });
+        }
         if (!faults.isEmpty()) {
             throw new IllegalArgumentException(String.join("; ", new TreeSet<>(faults)));
         }

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +15,7 @@ import java.util.Optional;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import worthsaving.quantity.Money;
 import worthsaving.quantity.Range;
 import worthsaving.quantity.Source;
 
@@ -27,6 +30,7 @@ public final class PlaceReader {
 
     private final String file;
     private final Map<String, String> names = new LinkedHashMap<>();
+    private final Map<String, Currency> currencies = new HashMap<>();
     private final Map<String, Map<Term, Place.Figure>> figures = new LinkedHashMap<>();
     private final List<String> faults = new ArrayList<>();
 
@@ -60,7 +64,8 @@ public final class PlaceReader {
             }
         }
         return new Reading(places.figures.entrySet().stream()
-                .map(e -> new Place(e.getKey(), places.names.get(e.getKey()), e.getValue())).toList(), places.faults);
+                .map(e -> new Place(
+                        e.getKey(), places.names.get(e.getKey()), places.currencies.get(e.getKey()), e.getValue())).toList(), places.faults);
     }
 
     private void row(CSVRecord row, long line) {
@@ -80,6 +85,11 @@ public final class PlaceReader {
                 throw new IllegalArgumentException(fault.get());
             }
             Source.Label label = label(row.get("label"));
+            Currency currency = currency(row);
+            if (!currency.equals(currencies.getOrDefault(row.get("place"), currency))) {
+                throw new IllegalArgumentException("column currency: place '" + row.get("place") + "' has two currencies");
+            }
+            currencies.put(row.get("place"), currency);
             names.putIfAbsent(row.get("place"), row.get("name"));
             figures.computeIfAbsent(row.get("place"), p -> new EnumMap<>(Term.class))
                     .put(term.get(), new Place.Figure(range, new Source(label, row.get("source"))));
@@ -96,6 +106,16 @@ public final class PlaceReader {
         }
         throw new IllegalArgumentException("column label: '" + text + "' must be one of "
                 + Arrays.toString(Source.Label.values()).toLowerCase(Locale.ROOT));
+    }
+
+    /** US dollars where the table has no such column or the cell is blank. */
+    private static Currency currency(CSVRecord row) {
+        String code = row.isMapped("currency") ? row.get("currency") : "";
+        try {
+            return code.isEmpty() ? Money.USD : Currency.getInstance(code);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException("column currency: '" + code + "' is no code such as EUR", e);
+        }
     }
 
     private static double number(CSVRecord row, String column) {

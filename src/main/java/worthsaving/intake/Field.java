@@ -31,6 +31,7 @@ enum Field {
     ODOMETER_UNIT("odometer_unit", "mileage_unit"),
     PRICE("price", "ask", "asking", "asking_price", "preis", "bid"),
     CURRENCY("currency", "waehrung"),
+    PRICE_KIND("price_kind", "asked_or_sold"),
     TITLE("title", "title_status", "title_brand"),
     BODY("body", "body_type", "karosserie"),
     CONDITION("condition", "zustand"),

@@ -11,13 +11,15 @@ import worthsaving.vehicle.Listing;
  *
  * @param row line of the file on which it starts
  * @param quote a dealer's price for the repair
+ * @param priceKind the word beside the price, such as asked or sold; "" when there is none
  * @param codes trouble codes as read out; those the catalogue knows are findings of the listing as well
  */
-public record LotEntry(long row, Listing listing, Fact<Money> quote, List<TroubleCode> codes) {
+public record LotEntry(long row, Listing listing, Fact<Money> quote, String priceKind, List<TroubleCode> codes) {
 
     public LotEntry {
         Objects.requireNonNull(listing, "listing");
         Objects.requireNonNull(quote, "quote");
+        Objects.requireNonNull(priceKind, "priceKind");
         codes = List.copyOf(codes);
     }
 }

@@ -42,6 +42,6 @@ final class RowParser {
         }
         Listing listing = new Listing(
                 id, vehicle, ask, seen, tow, exposure, observations, cells.text(Field.STORY), cells.place());
-        return Optional.of(new LotEntry(cells.row(), listing, quote, codes));
+        return Optional.of(new LotEntry(cells.row(), listing, quote, cells.text(Field.PRICE_KIND), codes));
     }
 }

@@ -17,7 +17,7 @@ import worthsaving.vehicle.TitleBrand;
 /**
  * Everything between the model's asking price and the sale value that the user may change.
  *
- * @param factors by key: haircut, local, level-spread, title.BRAND
+ * @param factors by key: haircut, local, level-spread, catalogue-money, title.BRAND
  * @param comparables the user's own prices of alike cars
  */
 public record MarketSettings(PriceIndex index, Map<String, MarketFactor> factors, List<Comparable> comparables) {
@@ -30,6 +30,9 @@ public record MarketSettings(PriceIndex index, Map<String, MarketFactor> factors
 
     /** Spread of ln price by which the market level may be off before any comparable is seen. */
     public static final String LEVEL_SPREAD = "level-spread";
+
+    /** Units of the market's currency for each unit of the catalogue's. */
+    public static final String CATALOGUE_MONEY = "catalogue-money";
 
     private static final String EVERY_MARKET = "*";
 

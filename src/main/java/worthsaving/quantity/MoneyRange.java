@@ -23,6 +23,11 @@ public record MoneyRange(Range amount, Currency currency) {
         return new Money(amount.mean(), currency);
     }
 
+    /** The same estimate in another currency, of which one unit of this buys {@code rate}. */
+    public MoneyRange in(Currency other, double rate) {
+        return new MoneyRange(amount.times(rate), other);
+    }
+
     /** Scales by a factor of zero or more. */
     public MoneyRange times(double factor) {
         return new MoneyRange(amount.times(factor), currency);

@@ -78,8 +78,8 @@ public record JudgeSettings(
 
     /** Own hands at the catalogue's hourly worth, with the tools it says are at hand, and the catalogue's usual money lines. */
     public static JudgeSettings usual(Catalogue catalogue, Seed seed) {
-        DealTerms terms = DealTerms.from(catalogue.moneyLines(), Money.USD);
-        Money target = new Money(catalogue.moneyById().get("profit_target").figure().mode(), Money.USD);
+        DealTerms terms = DealTerms.from(catalogue.moneyLines(), catalogue.currency());
+        Money target = new Money(catalogue.moneyById().get("profit_target").figure().mode(), catalogue.currency());
         Workshop workshop = Workshop.ownHands(terms.money(Term.OWN_HOURLY))
                 .withTools(catalogue.tools().stream().filter(Tool::atHand).map(Tool::id).collect(Collectors.toSet()));
         return new JudgeSettings(

@@ -61,6 +61,10 @@ public final class Rescuer {
         this.usualOwn = new UsualFaults(catalogue, ownPlanner, settings.patterns());
     }
 
+    private Money shopHour() {
+        return new Money(settings.terms().get(Term.SHOP_HOURLY).mode(), settings.terms().currency());
+    }
+
     /** @param appraisal of the owner's car, judged with the same settings */
     public Rescue compare(Appraisal appraisal, RescueTerms terms) {
         Listing listing = appraisal.listing();
@@ -70,9 +74,9 @@ public final class Rescuer {
         Money scrap = settings.terms().money(Term.JUNK_WHOLE);
         Money asItStands = terms.asItStands().orElseGet(() -> guessAsItStands(value, scrap, said));
         double age = ageYears(listing.vehicle(), listing);
-        Money later = KeeperGuesses.otherRepairs(age, months);
+        Money later = KeeperGuesses.otherRepairs(age, months, shopHour());
         said.add(new Assumption("unplanned repairs over the years: " + whole(later) + " for a car of this age, "
-                + whole(KeeperGuesses.otherRepairs(age, 12)) + " in the first year", Label.GUESS));
+                + whole(KeeperGuesses.otherRepairs(age, 12, shopHour())) + " in the first year", Label.GUESS));
         Money end = valueAfter(listing.vehicle(), listing, terms, scrap);
         said.add(new Assumption("worth " + whole(value) + " mended and " + whole(end) + " at the end: the price model's"
                 + " value of a like car " + terms.years() + " years older, with the miles driven, at today's prices",
@@ -208,7 +212,7 @@ public final class Rescuer {
         Money end = other.price().times(valueAfter(other.vehicle(), listing, terms, zero).amount() / now);
         KeeperOption option = KeeperOption.replace(
                 like ? "sell as it stands, buy a like car" : "sell as it stands, buy the other car",
-                other.price(), settings.terms(), KeeperGuesses.otherRepairs(age, 12 * terms.years()),
+                other.price(), settings.terms(), KeeperGuesses.otherRepairs(age, 12 * terms.years(), shopHour()),
                 List.of(new CashLine("insurance and fuel", other.runningPerYear().times(terms.years()))),
                 end.compareTo(scrap) > 0 ? end : scrap);
         said.add(new Assumption(String.format(Locale.ROOT, "tax on the replacement %.2f %%", settings.terms()

@@ -33,6 +33,7 @@ public final class CaseReport {
     private final PreventiveReport whileInThere;
     private final PlanReport plan;
     private final WaysReport ways;
+    private final ValueBackground background;
 
     public CaseReport(Appraisal appraisal, Catalogue catalogue) {
         this(appraisal, catalogue, PreventiveReport.NONE);
@@ -40,11 +41,14 @@ public final class CaseReport {
 
     /** With what is worth renewing while the car is open. */
     public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere) {
-        this(appraisal, catalogue, whileInThere, new PlanReport(appraisal.likelyPlan(), Map.of(), Optional.empty()));
+        this(appraisal, catalogue, whileInThere, new PlanReport(appraisal.likelyPlan(), Map.of(), Optional.empty()),
+                ValueBackground.NONE);
     }
 
-    /** With where the parts can come from, too. */
-    public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere, PlanReport plan) {
+    /** With where the parts can come from, and priced cars beside the value, too. */
+    public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere, PlanReport plan,
+            ValueBackground background) {
+        this.background = background;
         this.appraisal = appraisal;
         this.plan = plan;
         this.ways = new WaysReport(appraisal, catalogue.moneyById().get("rule_share").figure().mode() / 100);
@@ -100,6 +104,12 @@ public final class CaseReport {
         say(out, Words.whole(v.mean()) + " on average; 80 % between " + Words.whole(v.quantile(0.1)) + " and "
                 + Words.whole(v.quantile(0.9)) + "; the worst twentieth averages "
                 + Words.whole(v.saleValue().meanOfWorst(0.05)));
+        warnings(out, v);
+        background.level(out);
+        background.alike(out);
+    }
+
+    private static void warnings(Appendable out, ValueForecast v) throws IOException {
         for (String warning : v.warnings()) {
             say(out, "Mind: " + warning);
         }
@@ -166,9 +176,10 @@ public final class CaseReport {
         for (ValueForecast.Step step : v.steps()) {
             say(out, String.format(Locale.ROOT, "x %.3f  %s (%s)", step.factor(), step.name(), step.why()));
         }
-        TextTable table = new TextTable().left("feature").left("this car").right("money against a typical car");
-        v.contributions().forEach(c -> table.row(c.feature(), c.value(), Words.whole(c.money())));
-        table.write(out);
+        background.contributions(v, out);
+        warnings(out, v);
+        background.level(out);
+        background.alike(out);
     }
 
     private void itemReasons(Appendable out) throws IOException {
@@ -271,6 +282,7 @@ public final class CaseReport {
                     c.gross().amount(), "cost", c.cost().amount(), "net_value", c.net().amount()));
         }
         whileInThere.json(json.endList());
+        background.json(json);
         json.end();
     }
 }

@@ -96,6 +96,12 @@ record CarFacts(
                 make, model, year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, damage, day);
     }
 
+    /** The same car at the same age on another day. */
+    CarFacts on(double otherDay) {
+        return new CarFacts(make, model, otherDay - age - 0.5, age, miles, condition, cylinders, litres, power, fuel, gearbox,
+                body, drive, damage, otherDay);
+    }
+
     CarFacts withModel(String name) {
         return new CarFacts(
                 make, name, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage,

@@ -5,6 +5,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
+import worthsaving.quantity.Distance;
 import worthsaving.quantity.Money;
 
 /**
@@ -21,8 +22,9 @@ final class Explanation {
     private Explanation() {}
 
     static List<ValueForecast.Contribution> of(
-            CarFacts car, CarFacts typical, ToDoubleFunction<CarFacts> logPrice, Currency currency, double scale) {
-        List<Player> players = players(car, typical);
+            CarFacts car, CarFacts typical, ToDoubleFunction<CarFacts> logPrice, Currency currency,
+            Distance.Unit unit, double scale) {
+        List<Player> players = players(car, typical, unit);
         double[] worth = new double[1 << players.size()];
         for (int coalition = 0; coalition < worth.length; coalition++) {
             worth[coalition] = logPrice.applyAsDouble(mixed(car, typical, players, coalition));
@@ -61,11 +63,11 @@ final class Explanation {
     }
 
     /** The facts in which the cars differ. */
-    private static List<Player> players(CarFacts car, CarFacts typical) {
+    private static List<Player> players(CarFacts car, CarFacts typical, Distance.Unit unit) {
         List<Player> players = new ArrayList<>();
         add(players, "make and model", car.make() + " " + car.model(), typical.make() + " " + typical.model());
         add(players, "age", number(car.age(), "%.1f years"), number(typical.age(), "%.1f years"));
-        add(players, "mileage", number(car.miles(), "%,.0f miles"), number(typical.miles(), "%,.0f miles"));
+        add(players, "mileage", distance(car.miles(), unit), distance(typical.miles(), unit));
         add(players, "condition", car.condition(), typical.condition());
         add(players, "engine", engine(car), engine(typical));
         add(players, "fuel", car.fuel(), typical.fuel());
@@ -79,6 +81,13 @@ final class Explanation {
         if (!own.equals(usual)) {
             players.add(new Player(name, own.isBlank() ? "not stated" : own));
         }
+    }
+
+    /** A distance in the unit of the market, "" when not known. */
+    static String distance(double miles, Distance.Unit unit) {
+        return Double.isNaN(miles) ? "" : unit == Distance.Unit.MILES
+                ? number(miles, "%,.0f miles")
+                : number(Distance.ofMiles(miles).kilometres(), "%,.0f km");
     }
 
     static String engine(CarFacts car) {

@@ -3,6 +3,8 @@ package worthsaving.valuation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.DoubleFunction;
+import worthsaving.quantity.Distance;
 
 /**
  * Notices cars outside the data and says how much further the interval must reach.
@@ -21,7 +23,7 @@ record Guard(
     /** Added spread of ln price, and why in plain words. */
     record Doubt(double spread, List<String> warnings) {}
 
-    Doubt judge(CarFacts car, Encoder encoder) {
+    Doubt judge(CarFacts car, Encoder encoder, Distance.Unit unit) {
         List<String> warnings = new ArrayList<>();
         double variance = 0;
         Encoder.Level make = encoder.makes().get(car.make());
@@ -29,11 +31,13 @@ record Guard(
         if (make == null) {
             variance += makeSpread * makeSpread + modelSpread * modelSpread;
             warnings.add("The make " + quoted(car.make()) + " is not in the price data: valued as a typical car of "
-                    + "its age, miles and body, with a much wider interval.");
+                    + "its age, mileage and body, whatever the make; the interval is much wider. Look up what such cars fetch, "
+                    + "or give comparables.");
         } else if (model == null) {
             variance += modelSpread * modelSpread;
             warnings.add("The model " + quoted(car.model()) + " is not in the price data: valued as a typical "
-                    + car.make() + ", with a wider interval.");
+                    + car.make() + ", which is too high for a small or cheap one and too low for a large or dear one; the "
+                    + "interval is much wider. Look up what such cars fetch, or give comparables.");
         } else {
             // From so many rows on, the calibrated residuals hold the doubt about the model already.
             if (model.rows() < fewRows) {
@@ -43,13 +47,14 @@ record Guard(
                         model.rows()));
             }
         }
-        variance += square(beyond(car.age(), oldest, 1, warnings, "years old", "age"));
-        variance += square(beyond(car.miles(), farthest, MILES_PER_STEP, warnings, "miles", "mileage"));
+        variance += square(beyond(car.age(), oldest, 1, warnings, "age", age -> String.format(Locale.ROOT, "%.0f years", age)));
+        variance += square(beyond(car.miles(), farthest, MILES_PER_STEP, warnings, "mileage",
+                miles -> Explanation.distance(miles, unit)));
         return new Doubt(Math.sqrt(variance), warnings);
     }
 
     private static double beyond(
-            double value, double end, double step, List<String> warnings, String unit, String name) {
+            double value, double end, double step, List<String> warnings, String name, DoubleFunction<String> told) {
         if (Double.isNaN(value)) {
             warnings.add("The " + name + " is not known: valued as the price data value cars that do not state it.");
             return 0;
@@ -57,9 +62,8 @@ record Guard(
         if (!(value > end)) {
             return 0;
         }
-        warnings.add(String.format(Locale.ROOT,
-                "%,.0f %s is beyond the price data, which end at %,.0f: the value is an extrapolation and the "
-                        + "interval is widened.", value, unit, end));
+        warnings.add("The " + name + " of " + told.apply(value) + " is beyond the price data, which end at "
+                + told.apply(end) + ": the value is an extrapolation and the interval is widened.");
         return SPREAD_PER_STEP * (value - end) / step;
     }
 

@@ -1,6 +1,7 @@
 package worthsaving.valuation;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import worthsaving.market.Comparable;
@@ -16,8 +17,9 @@ import worthsaving.market.PriceKind;
  * @param shift posterior mean of the ln level
  * @param spread posterior standard deviation
  * @param evidence weight of all comparables together, in whole cars
+ * @param rows what each comparable tells and how much of the shift it makes
  */
-record MarketLevel(double shift, double spread, double evidence, int cars) {
+record MarketLevel(double shift, double spread, double evidence, List<LevelRow> rows) {
 
     /** Likeness halves for about every 3 years of age and 40,000 miles apart (guess). */
     private static final double AGE_SCALE = 3.6;
@@ -30,6 +32,7 @@ record MarketLevel(double shift, double spread, double evidence, int cars) {
         double precision = prior > 0 ? 1 / (prior * prior) : Double.POSITIVE_INFINITY;
         double weighted = 0;
         double evidence = 0;
+        List<LevelRow> rows = new ArrayList<>();
         List<Comparable> comparables = settings.comparables();
         for (Comparable c : comparables) {
             if (!c.price().currency().equals(model.currency())) {
@@ -40,9 +43,7 @@ record MarketLevel(double shift, double spread, double evidence, int cars) {
             PriceModel.Prediction predicted = model.predict(facts);
             double weight = likeness(car, facts);
             double sigma = Math.hypot(predicted.sigma(), predicted.doubt().spread());
-            double asked = c.kind() == PriceKind.SALE
-                    ? c.price().amount() / (1 - settings.factor(MarketSettings.HAIRCUT).value())
-                    : c.price().amount();
+            double asked = c.price().amount() * toAsked(model, settings, c.kind());
             double local = settings.factor(MarketSettings.LOCAL).value()
                     * settings.title(c.car().title()).value();
             double index = settings.index().factor(model.dataDay(), c.seen());
@@ -50,9 +51,19 @@ record MarketLevel(double shift, double spread, double evidence, int cars) {
             precision += weight / (sigma * sigma);
             weighted += weight * told / (sigma * sigma);
             evidence += weight;
+            rows.add(new LevelRow(c, weight, Math.expm1(told), weight * told / (sigma * sigma)));
         }
         double variance = 1 / precision;
-        return new MarketLevel(weighted * variance, Math.sqrt(variance), evidence, comparables.size());
+        return new MarketLevel(weighted * variance, Math.sqrt(variance), evidence,
+                rows.stream().map(r -> r.times(variance)).toList());
+    }
+
+    /** What turns a price of one kind into the kind that the model tells. */
+    static double toAsked(PriceModel model, MarketSettings settings, PriceKind kind) {
+        double left = 1 - settings.factor(MarketSettings.HAIRCUT).value();
+        boolean ofSales = model.tellsSales();
+        boolean sold = kind == PriceKind.SALE;
+        return sold == ofSales ? 1 : sold ? 1 / left : left;
     }
 
     /** 1 for a car just like it, falling towards 0. */
@@ -72,12 +83,12 @@ record MarketLevel(double shift, double spread, double evidence, int cars) {
     }
 
     String why() {
-        return cars == 0
+        return rows.isEmpty()
                 ? "no comparables of your own entered"
                 : String.format(
                         Locale.ROOT,
                         "%d of your own comparables, together worth %.1f cars just like it, move the level by %+.1f %% "
                                 + "(give or take %.1f %%)",
-                        cars, evidence, 100 * Math.expm1(shift), 100 * spread);
+                        rows.size(), evidence, 100 * Math.expm1(shift), 100 * spread);
     }
 }

@@ -7,7 +7,9 @@ import java.time.LocalDate;
 import java.util.Currency;
 import java.util.Set;
 import java.util.TreeSet;
+import worthsaving.market.PriceKind;
 import worthsaving.market.PriceRow;
+import worthsaving.quantity.Distance;
 import worthsaving.quantity.Distribution;
 
 /**
@@ -58,6 +60,11 @@ public final class PriceModel {
 
     public Currency currency() {
         return Currency.getInstance(card.currency());
+    }
+
+    /** Whether it was fitted on prices paid, not asked. */
+    public boolean tellsSales() {
+        return card.priceKind().equals(PriceKind.SALE.name());
     }
 
     /** Day of the latest advert the model has seen. */
@@ -147,9 +154,14 @@ public final class PriceModel {
     }
 
     Prediction predict(CarFacts car) {
+        return predict(car, Distance.Unit.MILES);
+    }
+
+    /** @param unit of distances in warnings */
+    Prediction predict(CarFacts car, Distance.Unit unit) {
         float[] x = new float[Encoder.WIDTH + 1];
         double middle = point.blend(point.candidates(car, x));
         x[Encoder.WIDTH] = (float) middle;
-        return new Prediction(middle, spread.residuals(middle, spread.reach(x)), guard.judge(car, point.encoder()));
+        return new Prediction(middle, spread.residuals(middle, spread.reach(x)), guard.judge(car, point.encoder(), unit));
     }
 }

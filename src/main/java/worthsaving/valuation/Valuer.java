@@ -6,8 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import worthsaving.market.MarketFactor;
 import worthsaving.market.MarketSettings;
+import worthsaving.market.PriceTable;
+import worthsaving.quantity.Distance;
 import worthsaving.vehicle.Vehicle;
 
 /**
@@ -22,16 +26,26 @@ public final class Valuer {
 
     private final PriceModel model;
     private final MarketSettings settings;
+    private final Distance.Unit odometer;
     private final double dataDay;
 
-    /** @throws IllegalArgumentException when model and settings are of different markets */
+    /** As {@link #Valuer(PriceModel, MarketSettings, Distance.Unit)}, told in miles. */
     public Valuer(PriceModel model, MarketSettings settings) {
+        this(model, settings, Distance.Unit.MILES);
+    }
+
+    /**
+     * @param odometer unit of distances in reasons and warnings
+     * @throws IllegalArgumentException when model and settings are of different markets
+     */
+    public Valuer(PriceModel model, MarketSettings settings, Distance.Unit odometer) {
         if (!model.market().equals(settings.index().market())) {
             throw new IllegalArgumentException("the price model is of market " + model.market()
                     + ", the market settings of " + settings.index().market());
         }
         this.model = model;
         this.settings = settings;
+        this.odometer = odometer;
         this.dataDay = CarFacts.decimalYear(model.dataDay());
     }
 
@@ -45,7 +59,7 @@ public final class Valuer {
 
     /** The same valuer with other market settings. */
     public Valuer with(MarketSettings others) {
-        return new Valuer(model, others);
+        return new Valuer(model, others, odometer);
     }
 
     /**
@@ -66,10 +80,10 @@ public final class Valuer {
         CarFacts advertised = CarFacts.of(vehicle, on, dataDay);
         CarFacts stated = named(advertised);
         CarFacts car = asRepaired(stated, model);
-        PriceModel.Prediction predicted = model.predict(car);
+        PriceModel.Prediction predicted = model.predict(car, odometer);
         List<ValueForecast.Step> steps = new ArrayList<>();
         List<String> warnings = new ArrayList<>(predicted.doubt().warnings());
-        steps.add(new ValueForecast.Step("asking price by the model", 1, model.card().name() + ", "
+        steps.add(new ValueForecast.Step((model.tellsSales() ? "sale" : "asking") + " price by the model", 1, model.card().name() + ", "
                 + model.card().rows() + " adverts of " + model.card().firstDay() + " to " + model.dataDay()));
         if (!stated.model().equals(advertised.model())) {
             steps.add(new ValueForecast.Step("model: " + stated.model(), 1,
@@ -89,18 +103,55 @@ public final class Valuer {
         steps.add(step("title: " + vehicle.title().name().toLowerCase(Locale.ROOT).replace('_', ' '), title));
         MarketFactor local = settings.factor(MarketSettings.LOCAL);
         steps.add(step("local factor", local));
-        MarketFactor haircut = settings.factor(MarketSettings.HAIRCUT);
-        steps.add(new ValueForecast.Step("from asking to sale price", 1 - haircut.value(), haircut.why()));
+        steps.add(haircut());
         double factor = steps.stream().mapToDouble(ValueForecast.Step::factor).reduce(1, (a, b) -> a * b);
         double added = square(predicted.doubt().spread()) + square(level.spread()) + square(logSpread(title))
                 + square(logSpread(local));
         double scale = Math.exp(predicted.median() - predicted.middle()) * factor;
         List<ValueForecast.Contribution> contributions = reasons
-                ? Explanation.of(car, model.typical, model::middle, model.currency(), scale)
+                ? Explanation.of(car, model.typical, model::middle, model.currency(), odometer, scale)
                 : List.of();
         return new ValueForecast(
                 predicted.inMoney(factor, added), model.currency(), steps, contributions, warnings, model.card().name(),
                 model.rows(car.make(), car.model()) == 0);
+    }
+
+    private ValueForecast.Step haircut() {
+        if (model.tellsSales()) {
+            return new ValueForecast.Step("from asking to sale price", 1, "the model is fitted on prices paid");
+        }
+        MarketFactor haircut = settings.factor(MarketSettings.HAIRCUT);
+        return new ValueForecast.Step("from asking to sale price", 1 - haircut.value(), haircut.why());
+    }
+
+    /** What each of the user's comparables tells about the level for this car; empty when there are none. */
+    public List<LevelRow> level(Vehicle vehicle, LocalDate on) {
+        return MarketLevel.of(model, settings, facts(vehicle, on), on, dataDay).rows();
+    }
+
+    /**
+     * Priced cars most like this one: the user's comparables and rows of price tables.
+     *
+     * @param tables of the model's market
+     * @param most of them at most
+     */
+    public List<AlikeCar> alike(Vehicle vehicle, LocalDate on, List<PriceTable> tables, int most) {
+        return new AlikeCars(model, settings, odometer, facts(vehicle, on), settings.title(vehicle.title()).value(), on)
+                .nearest(tables, most);
+    }
+
+    /** The car that contributions are counted from, in words. */
+    public String typical() {
+        CarFacts car = model.typical;
+        return Stream.of(car.make() + " " + car.model(), String.format(Locale.ROOT, "%.1f years", car.age()),
+                        Explanation.distance(car.miles(), odometer), car.condition(), Explanation.engine(car), car.fuel(),
+                        car.gearbox(), car.body())
+                .filter(w -> !w.isBlank())
+                .collect(Collectors.joining(", "));
+    }
+
+    private CarFacts facts(Vehicle vehicle, LocalDate on) {
+        return asRepaired(named(CarFacts.of(vehicle, on, dataDay)), model);
     }
 
     /** The car under the name that the price data know its model by, where its own is not one of them. */

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
+import worthsaving.quantity.Money;
 import worthsaving.quantity.Distance;
 import worthsaving.quantity.Probability;
 
@@ -79,12 +80,12 @@ class KeeperCaseTest {
 
     @Test
     void guesses_by_age_add_up_over_the_bands() {
-        assertThat(KeeperGuesses.otherRepairs(9, 36).amount()).isCloseTo(850 + 1_150 + 1_150, CENT);
-        assertThat(KeeperGuesses.otherRepairs(20, 12).amount()).isCloseTo(1_800, CENT);
-        assertThat(KeeperGuesses.otherRepairs(5, 0).amount()).isZero();
+        assertThat(KeeperGuesses.otherRepairs(9, 36, Money.usd(130)).amount()).isCloseTo(850 + 1_150 + 1_150, CENT);
+        assertThat(KeeperGuesses.otherRepairs(20, 12, Money.usd(130)).amount()).isCloseTo(1_800, CENT);
+        assertThat(KeeperGuesses.otherRepairs(5, 0, Money.usd(130)).amount()).isZero();
         assertThat(KeeperGuesses.endValue(usd(6_000), 24, usd(300)).amount()).isCloseTo(6_000 * .865 * .865, CENT);
         assertThat(KeeperGuesses.endValue(usd(400), 120, usd(300))).isEqualTo(usd(300));
-        assertThatThrownBy(() -> KeeperGuesses.otherRepairs(-1, 12)).hasMessageContaining("zero or more");
+        assertThatThrownBy(() -> KeeperGuesses.otherRepairs(-1, 12, Money.usd(130))).hasMessageContaining("zero or more");
     }
 
     private void assertRow(KeeperOption option, double upfront, double net, double cents) {

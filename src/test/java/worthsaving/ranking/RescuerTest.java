@@ -41,7 +41,7 @@ class RescuerTest {
         assertThat(rescue.plan().options()).extracting(KeeperOption::name).containsExactly("pay the quote",
                 "independent shop", "independent shop, no used unit", "own hands", "sell as it stands, buy a like car");
         KeeperOption quote = option(rescue, "pay the quote");
-        double later = KeeperGuesses.otherRepairs(DEAD.listing().vehicle().ageYears(Lots.TODAY).orElseThrow(), 36)
+        double later = KeeperGuesses.otherRepairs(DEAD.listing().vehicle().ageYears(Lots.TODAY).orElseThrow(), 36, Money.usd(130))
                 .amount();
         assertThat(quote.upfrontTotal().amount()).isCloseTo(7_400 + 900, CENT);
         assertThat(quote.netCost().amount())

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import worthsaving.quantity.Distance;
 import worthsaving.quantity.Money;
 
 class ExplanationTest {
@@ -21,7 +22,7 @@ class ExplanationTest {
     void an_additive_price_is_shared_term_by_term() {
         CarFacts car = facts("alpha", "m0", 12, 150_000, "sedan");
         List<ValueForecast.Contribution> shares = Explanation.of(
-                car, TYPICAL, c -> 10 - 0.1 * c.age() - 3e-6 * c.miles(), Money.USD, 1);
+                car, TYPICAL, c -> 10 - 0.1 * c.age() - 3e-6 * c.miles(), Money.USD, Distance.Unit.MILES, 1);
         double from = Math.exp(10 - 0.8 - 0.24);
         double to = Math.exp(10 - 1.2 - 0.45);
         double perLog = (from - to) / (0.4 + 0.21);
@@ -37,7 +38,7 @@ class ExplanationTest {
     void facts_that_only_work_together_share_equally() {
         CarFacts car = facts("alpha", "m0", 12, 80_000, "suv");
         List<ValueForecast.Contribution> shares = Explanation.of(
-                car, TYPICAL, c -> 9 + (c.age() > 10 && c.body().equals("suv") ? 0.5 : 0), Money.USD, 2);
+                car, TYPICAL, c -> 9 + (c.age() > 10 && c.body().equals("suv") ? 0.5 : 0), Money.USD, Distance.Unit.MILES, 2);
         double sum = 2 * (Math.exp(9.5) - Math.exp(9));
 
         assertThat(shares).hasSize(2).allSatisfy(c -> assertThat(c.money().amount()).isCloseTo(sum / 2, within(1e-8)));
@@ -45,6 +46,6 @@ class ExplanationTest {
 
     @Test
     void the_typical_car_itself_has_nothing_to_explain() {
-        assertThat(Explanation.of(TYPICAL, TYPICAL, c -> 9, Money.USD, 1)).isEmpty();
+        assertThat(Explanation.of(TYPICAL, TYPICAL, c -> 9, Money.USD, Distance.Unit.MILES, 1)).isEmpty();
     }
 }

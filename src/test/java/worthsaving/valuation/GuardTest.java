@@ -9,6 +9,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import worthsaving.quantity.Distance;
 
 class GuardTest {
 
@@ -38,7 +39,7 @@ class GuardTest {
     })
     void adds_the_measured_doubt_and_says_why(
             String make, String model, double age, double miles, double spread, int warnings) {
-        Guard.Doubt doubt = GUARD.judge(car(make, model, age, miles), encoder());
+        Guard.Doubt doubt = GUARD.judge(car(make, model, age, miles), encoder(), Distance.Unit.MILES);
 
         assertThat(doubt.spread()).isCloseTo(spread, within(1e-9));
         assertThat(doubt.warnings()).hasSize(warnings);
@@ -46,7 +47,7 @@ class GuardTest {
 
     @Test
     void what_is_not_known_is_said_but_not_counted_as_far_out() {
-        Guard.Doubt doubt = GUARD.judge(car("alpha", "common", Double.NaN, Double.NaN), encoder());
+        Guard.Doubt doubt = GUARD.judge(car("alpha", "common", Double.NaN, Double.NaN), encoder(), Distance.Unit.MILES);
 
         assertThat(doubt.spread()).isZero();
         assertThat(doubt.warnings()).hasSize(2).allSatisfy(w -> assertThat(w).contains("is not known"));
@@ -56,6 +57,6 @@ class GuardTest {
     void a_market_without_odometers_has_no_end_of_mileage() {
         Guard blind = new Guard(20, Double.NaN, 0.4, 0.3, 10);
 
-        assertThat(blind.judge(car("alpha", "common", 10, 900_000), encoder()).spread()).isZero();
+        assertThat(blind.judge(car("alpha", "common", 10, 900_000), encoder(), Distance.Unit.MILES).spread()).isZero();
     }
 }
