@@ -20,6 +20,7 @@ final class CarCells {
 
     private static final Set<String> NO_NAME = Set.of("other", "andere", "sonstige", "sonstige_autos");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
+    private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{N}]+");
     private static final Set<String> YES = Set.of("1", "true", "yes");
     private static final double MOST_LITRES = 10;
     private static final int MOST_CYLINDERS = 16;
@@ -35,7 +36,7 @@ final class CarCells {
     }
 
     Vehicle vehicle(LocalDate seen) {
-        Fact<String> make = name(Field.MAKE);
+        Fact<String> make = name(Field.MAKE).map(this::spelled);
         Fact<String> model = name(Field.MODEL);
         if (make.get().isEmpty() && model.get().isEmpty()) {
             cells.refuse(Field.MAKE, "neither make nor model is given", "name the car");
@@ -51,7 +52,7 @@ final class CarCells {
                 .powertrain(powertrain())
                 .engineLitres(number(Field.LITRES, 0.1, MOST_LITRES, "litres"))
                 .cylinders(number(Field.CYLINDERS, 1, MOST_CYLINDERS, "cylinders").map(Double::intValue))
-                .body(lower(Field.BODY))
+                .body(lower(Field.BODY).map(Words::body))
                 .condition(condition())
                 .title(title())
                 .vin(vin(year))
@@ -69,6 +70,17 @@ final class CarCells {
 
     private static String blankToNull(String text) {
         return text.isEmpty() ? null : text;
+    }
+
+    /** The make as the price data spell it, where only signs and blanks differ: mercedes_benz is mercedes-benz. */
+    private String spelled(String make) {
+        return vocabulary.makes().contains(make)
+                ? make
+                : vocabulary.makes().stream().filter(m -> letters(m).equals(letters(make))).findFirst().orElse(make);
+    }
+
+    private static String letters(String name) {
+        return SIGNS.matcher(name).replaceAll("");
     }
 
     private void checkMake(String make) {

@@ -30,6 +30,11 @@ final class Words {
             Map.entry("hybrid", Fact.known(Engine.HYBRID)),
             Map.entry("electric", Fact.known(Engine.ELECTRIC)));
 
+    /** Bodies as American price data call them, by what others call them. */
+    private static final Map<String, String> BODIES = Map.of(
+            "saloon", "sedan", "limousine", "sedan", "estate", "wagon", "kombi", "wagon", "kleinwagen", "hatchback",
+            "bus", "minivan", "mini-van", "minivan", "cabrio", "convertible", "cabriolet", "convertible");
+
     private static final Map<String, Fact<Engine>> FUELS = Map.ofEntries(
             Map.entry("gas", Fact.assumed(Engine.PETROL, PLAIN_PETROL)),
             Map.entry("gasoline", Fact.assumed(Engine.PETROL, PLAIN_PETROL)),
@@ -137,5 +142,10 @@ final class Words {
     private static <T> Optional<T> look(Map<String, T> words, String word) {
         return Optional.ofNullable(words.get(
                 BETWEEN_WORDS.matcher(word.toLowerCase(Locale.ROOT)).replaceAll(" ").strip()));
+    }
+
+    /** The body as price data call it; other words stay as they are. */
+    static String body(String word) {
+        return BODIES.getOrDefault(word, word);
     }
 }

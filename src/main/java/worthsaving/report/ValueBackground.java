@@ -36,12 +36,13 @@ public record ValueBackground(String typical, List<LevelRow> level, List<AlikeCa
         }
         double shift = level.stream().mapToDouble(LevelRow::moves).sum();
         out.append(String.format(Locale.ROOT, "%nYour comparables move the price level by %+.1f %%%n", 100 * Math.expm1(shift)));
+        double perLog = shift == 0 ? 1 : Math.expm1(shift) / shift;
         TextTable table = new TextTable().left("row", 30).left("car", 30).right("price").left("").left("seen")
                 .right("against model").right("weight").right("moves");
         for (LevelRow r : level) {
             Comparable c = r.comparable();
             table.row(c.origin(), c.car().label(), Words.whole(c.price()), kind(c.kind()), c.seen(),
-                    share(r.above(), 0), String.format(Locale.ROOT, "%.2f", r.weight()), share(r.moves(), 1));
+                    share(r.above(), 0), String.format(Locale.ROOT, "%.2f", r.weight()), share(r.moves() * perLog, 1));
         }
         table.write(out);
         out.append(String.format("Weight: likeness to this car in make and model, age and mileage. Haggling, title and date "
@@ -58,7 +59,7 @@ public record ValueBackground(String typical, List<LevelRow> level, List<AlikeCa
         }
         out.append(String.format("%nPriced cars most like it%n"));
         TextTable table = new TextTable().left("car", 30).right("price").left("").left("seen").left("differs", 48)
-                .right("says this sells for").left("row", 34);
+                .right("says this sells for").left("row", 48);
         for (AlikeCar a : alike) {
             table.row(a.what(), Words.whole(a.price()), kind(a.kind()), a.seen(),
                     a.differs().isEmpty() ? "in nothing stated" : String.join(", ", a.differs()), Words.whole(a.adjusted()),

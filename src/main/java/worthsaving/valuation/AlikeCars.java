@@ -110,7 +110,8 @@ final class AlikeCars {
         }
         double years = other.age() - car.age();
         if (Math.abs(years) >= MUCH_YEARS) {
-            list.add(String.format(Locale.ROOT, "%.0f years %s", Math.abs(years), years > 0 ? "older" : "newer"));
+            long whole = Math.round(Math.abs(years));
+            list.add(whole + (whole == 1 ? " year " : " years ") + (years > 0 ? "older" : "newer"));
         }
         double miles = other.miles() - car.miles();
         if (Math.abs(miles) >= MUCH_MILES) {

@@ -96,6 +96,12 @@ record CarFacts(
                 make, model, year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, damage, day);
     }
 
+    /** The same car with its body not stated. */
+    CarFacts withoutBody() {
+        return new CarFacts(make, model, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, "", drive,
+                damage, day);
+    }
+
     /** The same car at the same age on another day. */
     CarFacts on(double otherDay) {
         return new CarFacts(make, model, otherDay - age - 0.5, age, miles, condition, cylinders, litres, power, fuel, gearbox,

@@ -169,7 +169,8 @@ public final class Valuer {
         Set<String> known = model.words(WordField.CONDITION);
         boolean asStated = known.contains(car.condition()) && !car.condition().isEmpty()
                 && !BROKEN.contains(car.condition());
-        CarFacts filled = model.usual.fill(car);
+        boolean knownBody = model.words(WordField.BODY).contains(car.body());
+        CarFacts filled = model.usual.fill(knownBody ? car : car.withoutBody());
         if (asStated) {
             return filled;
         }
@@ -195,7 +196,7 @@ public final class Valuer {
         if (stated.gearbox().isEmpty() && !car.gearbox().isEmpty()) {
             filled.add("gearbox " + car.gearbox());
         }
-        if (stated.body().isEmpty() && !car.body().isEmpty()) {
+        if (!stated.body().equals(car.body()) && !car.body().isEmpty()) {
             filled.add("body " + car.body());
         }
         if (!Explanation.engine(stated).equals(Explanation.engine(car))) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -53,19 +52,5 @@ class FactorEstimateTest {
         assertThatThrownBy(() -> FactorEstimate.measure(InventedMarket.model(), InventedMarket.rows(50, "few"),
                         "title.flood", r -> r.title().equals("flood"), r -> true, "invented"))
                 .hasMessageContaining("0 marked and 50 other cars are too few");
-    }
-
-    @Test
-    void the_nearest_adverts_are_the_most_alike() throws IOException {
-        List<PriceRow> rows = InventedMarket.rows(2000, "alike");
-        List<AlikeRow> alike = AlikeRow.nearest(InventedMarket.model(), rows,
-                InventedMarket.car("beta", "m2", 2010, 100_000).build(), LocalDate.of(2019, 1, 1), 5);
-
-        assertThat(alike).hasSize(5).allSatisfy(a -> {
-            assertThat(a.row().make() + a.row().model()).isEqualTo("betam2");
-            assertThat(Math.abs(a.row().year() - 2010)).isLessThanOrEqualTo(3);
-            assertThat(a.expected()).isBetween(a.row().price() * 0.4, a.row().price() * 2.5);
-        });
-        assertThat(alike.get(0).likeness()).isGreaterThanOrEqualTo(alike.get(4).likeness());
     }
 }
