@@ -1,7 +1,6 @@
 package worthsaving.report;
 
 import java.io.IOException;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,10 +22,8 @@ import worthsaving.valuation.ValueForecast;
 /** One judged car as text: verdict first, then what it rests on. */
 public final class CaseReport {
 
-    private static final int ITEMS_SHOWN = 12;
     private static final int CHECKS_SHOWN = 6;
     private static final int STORIES_SHOWN = 4;
-    private static final double WORTH_SHOWING = 0.03;
 
     private final Appraisal appraisal;
     private final Map<String, FailureItem> items;
@@ -97,22 +94,9 @@ public final class CaseReport {
     private void failedItems(Appendable out) throws IOException {
         title(out, "What may have failed");
         TextTable table = new TextTable().left("item", 64).right("usual").right("now");
-        ofInterest().forEach(b -> table.row(name(b.item()), Words.percent(b.prior().value()),
+        Suspects.of(appraisal).forEach(b -> table.row(name(b.item()), Words.percent(b.prior().value()),
                 Words.percent(b.posterior().value())));
         table.write(out);
-    }
-
-    private List<Belief> ofInterest() {
-        return appraisal.diagnosis().beliefs().stream()
-                .filter(b -> b.posterior().value() >= WORTH_SHOWING)
-                .sorted(Comparator.comparingDouble(CaseReport::rise).reversed().thenComparing(Belief::item))
-                .limit(ITEMS_SHOWN)
-                .sorted(Comparator.comparing(Belief::posterior).reversed().thenComparing(Belief::item))
-                .toList();
-    }
-
-    private static double rise(Belief b) {
-        return b.posterior().value() - b.prior().value();
     }
 
     private void plan(Appendable out) throws IOException {
@@ -171,8 +155,7 @@ public final class CaseReport {
     }
 
     private void cautions(Appendable out) throws IOException {
-        List<String> cautions = ofInterest().stream()
-                .filter(b -> b.posterior().value() > 0.1)
+        List<String> cautions = Suspects.toMind(appraisal).stream()
                 .map(b -> items.get(b.item()))
                 .filter(i -> i != null && !i.caution().isBlank())
                 .map(i -> i.name() + ": " + i.caution())
@@ -198,7 +181,7 @@ public final class CaseReport {
 
     private void itemReasons(Appendable out) throws IOException {
         title(out, "Failed items and the findings that moved them (factor on the odds)");
-        for (Belief b : ofInterest()) {
+        for (Belief b : Suspects.of(appraisal)) {
             say(out, name(b.item()) + ": usual " + Words.percent(b.prior().value()) + ", now "
                     + Words.percent(b.posterior().value()));
             appraisal.diagnosis().influences(b.item()).stream()
