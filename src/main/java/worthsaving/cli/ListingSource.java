@@ -62,6 +62,10 @@ final class ListingSource {
         return file;
     }
 
+    LocalDate today() {
+        return today;
+    }
+
     IntakeSettings settings() {
         try {
             return new IntakeSettings(today, Currency.getInstance(currency.toUpperCase(Locale.ROOT)),

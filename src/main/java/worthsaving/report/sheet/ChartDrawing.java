@@ -8,11 +8,11 @@ import worthsaving.report.Words;
 /** Draws the chart of a sheet as marks, the same for paper and screen. */
 final class ChartDrawing {
 
-    static final double HEIGHT = 104;
+    static final double HEIGHT = 92;
 
     private static final double SMALL = 7;
     private static final double TITLE = 8;
-    private static final double BASE = 80;
+    private static final double BASE = 70;
     private static final double TOP = 16;
     private static final double LABEL_GAP = 4;
 

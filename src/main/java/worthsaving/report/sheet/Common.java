@@ -111,7 +111,7 @@ final class Common {
         String closing = "Nothing that is allowed mends what is likelier failed than not.";
         if (appraisal.likelyPlan().isPresent()) {
             RepairPlan plan = appraisal.likelyPlan().get();
-            for (RepairPlan.Job job : plan.jobs()) {
+            for (RepairPlan.Job job : dearestFirst(plan.jobs())) {
                 rows.add(List.of(job.name(), job.partSource().name().toLowerCase(Locale.ROOT).replace('_', ' '),
                         Words.range(job.parts().amount()), Words.hours(job.hours().mean().value())));
             }
@@ -129,9 +129,15 @@ final class Common {
                         Section.Column.number("hours")), rows, closing, 0);
     }
 
+    private static List<RepairPlan.Job> dearestFirst(List<RepairPlan.Job> jobs) {
+        return jobs.stream().sorted(Comparator.comparing((RepairPlan.Job j) -> j.parts().mean()).reversed()).toList();
+    }
+
     /** The catalogue's cautions for what may be worked on: items, checks to make, ways in. */
     Section.Lines cautions(List<FindingKind> checks) {
         List<String> lines = new ArrayList<>();
+        lines.add("Stands on rated points, never a jack alone; fuel pressure relieved; battery off where airbags are"
+                + " near; high voltage for trained persons only.");
         for (Belief b : Suspects.toMind(appraisal)) {
             FailureItem item = items.get(b.item());
             if (item != null && !item.caution().isBlank()) {
@@ -145,8 +151,6 @@ final class Common {
                         + (check.caution().isBlank() ? "" : "."));
             }
         }
-        lines.add("Stands on rated points, never a jack alone; fuel pressure relieved; battery off where airbags are"
-                + " near; high voltage for trained persons only.");
         return Section.Lines.of("Cautions", Section.Importance.SAFETY, lines.stream().distinct().toList());
     }
 

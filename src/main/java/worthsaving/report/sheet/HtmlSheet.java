@@ -3,6 +3,7 @@ package worthsaving.report.sheet;
 import java.io.IOException;
 import java.util.Base64;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * A sheet as one HTML file that needs nothing else: no script, no link, no font or picture from elsewhere, and a
@@ -38,7 +39,7 @@ public final class HtmlSheet {
         element("h1", "", s.title());
         element("p", "soft", s.facts());
         put("</header>\n<section class=\"verdict " + SheetStyle.name(s.tone()) + "\">\n");
-        element("p", "kind", s.verdict());
+        element("p", "kind", s.verdict().toUpperCase(Locale.ROOT));
         element("p", "headline", s.headline());
         put("</section>\n");
         figures(s.figures());
@@ -70,7 +71,7 @@ public final class HtmlSheet {
     }
 
     private void section(Section section) throws IOException {
-        if (section.size() == 0 && section.omitted() == 0) {
+        if (section.isBlank()) {
             put("<div></div>\n");
             return;
         }

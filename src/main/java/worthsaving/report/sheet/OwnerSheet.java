@@ -66,7 +66,7 @@ public final class OwnerSheet {
         KeeperOption replace = rescue.replace();
         for (KeeperOption o : plan.options()) {
             if (!o.equals(best)) {
-                because.add(capital(o.name()) + " costs " + Words.whole(plan.saving(best, o)) + " more than "
+                because.add(capital(o.name()) + ": " + Words.whole(plan.saving(best, o)) + " more than "
                         + best.name() + ".");
             }
         }

@@ -2,6 +2,7 @@ package worthsaving.report.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Puts a sheet on one column of {@link #WIDTH} points from the top down, as high as it needs to be. Whether that
@@ -13,10 +14,10 @@ final class PageComposer {
     static final double WIDTH = 523;
     static final double HEIGHT = 720;
     static final double SMALL = 7;
-    static final double BODY = 8.4;
+    static final double BODY = 8.2;
+    static final double LEADING = 1.24;
 
-    private static final double GAP = 8;
-    private static final double LEADING = 1.28;
+    private static final double GAP = 7;
     private static final double LEFT_HALF = 0.53;
     private static final double PHOTO_HEIGHT = 86;
     private static final double PHOTO_GAP = 8;
@@ -59,7 +60,7 @@ final class PageComposer {
         double top = y;
         int at = marks.size();
         y += 5;
-        wrapped(sheet.verdict(), 12, WIDTH - 20, BODY, true, Ink.of(sheet.tone()));
+        wrapped(sheet.verdict().toUpperCase(Locale.ROOT), 12, WIDTH - 20, BODY, true, Ink.of(sheet.tone()));
         wrapped(sheet.headline(), 12, WIDTH - 20, 12.5, true, Ink.TEXT);
         y += 6;
         marks.add(at, new Mark.Box(0, top, WIDTH, y - top, Ink.PANEL));
@@ -91,7 +92,7 @@ final class PageComposer {
     }
 
     private void section(Section section, double x, double width) {
-        if (section.size() == 0 && section.omitted() == 0) {
+        if (section.isBlank()) {
             return;
         }
         wrapped(section.heading(), x, width, BODY, true, Ink.PLAIN);
@@ -99,8 +100,7 @@ final class PageComposer {
         if (section instanceof Section.Lines list) {
             list.lines().forEach(line -> bullet(line, x, width));
         } else if (section instanceof Section.Table table && table.size() > 0) {
-            new TableComposer(table, face, paragraph).compose(marks, x, y, width);
-            y += new TableComposer(table, face, paragraph).height(width);
+            y = new TableComposer(table, face, paragraph).compose(marks, x, y, width);
         }
         if (section.omitted() > 0) {
             wrapped(section.rest(), x + 8, width - 8, BODY, false, Ink.SOFT);

@@ -21,6 +21,11 @@ public sealed interface PhotoReading {
         }
     }
 
+    /** For a file that is larger than {@link #MOST_BYTES} and need not be read. */
+    static PhotoReading tooLarge(String name) {
+        return new Named(name, "larger than " + MOST_BYTES / 1_000_000 + " MB; make it smaller");
+    }
+
     /**
      * Reads a JPEG (ITU-T T.81) or PNG (W3C PNG 3rd edition) file as far as showing it needs; never fails.
      *
@@ -28,7 +33,7 @@ public sealed interface PhotoReading {
      */
     static PhotoReading of(String name, byte[] bytes) {
         if (bytes.length > MOST_BYTES) {
-            return new Named(name, "larger than " + MOST_BYTES / 1_000_000 + " MB; make it smaller");
+            return tooLarge(name);
         }
         try {
             Photo photo;

@@ -21,6 +21,11 @@ public sealed interface Section {
     /** The same with only the first lines. */
     Section first(int most);
 
+    /** Whether there is nothing to say, not even that something was left out. */
+    default boolean isBlank() {
+        return size() == 0 && omitted() == 0 && (!(this instanceof Table t) || t.closing().isEmpty());
+    }
+
     /** Empty when nothing is left out. */
     default String rest() {
         return omitted() == 0 ? "" : size() == 0 ? omitted() + " left out for want of room"

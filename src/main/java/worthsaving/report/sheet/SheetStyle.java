@@ -22,10 +22,10 @@ final class SheetStyle {
                 @page { margin: 0.5in; }
                 * { box-sizing: border-box; margin: 0; padding: 0; }
                 html { background: PAPER; color: TEXT; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
-                body { font: BODYpt/1.28 "Liberation Sans", Arial, Helvetica, sans-serif; }
+                body { font: BODYpt/LEADING "Liberation Sans", Arial, Helvetica, sans-serif; }
                 main { width: WIDTHpt; max-width: 100%; margin: 12pt auto; overflow-wrap: anywhere; }
                 .over { display: flex; justify-content: space-between; font-size: SMALLpt; color: SOFT; }
-                h1 { font-size: 17pt; line-height: 1.28; }
+                h1 { font-size: 17pt; line-height: LEADING; }
                 .soft, .rest { color: SOFT; }
                 .verdict { margin: 5pt 0 6pt; padding: 5pt 8pt 6pt 8pt; background: PANEL; border-left: 4pt solid; }
                 .verdict .kind { font-weight: bold; }
@@ -64,7 +64,7 @@ final class SheetStyle {
                 @media print { main { margin: 0 auto; } }
                 """;
         String style = css.replace("WIDTH", number(PageComposer.WIDTH))
-                .replace("BODY", number(PageComposer.BODY)).replace("SMALL", number(PageComposer.SMALL));
+                .replace("BODY", number(PageComposer.BODY)).replace("SMALL", number(PageComposer.SMALL)).replace("LEADING", number(PageComposer.LEADING));
         for (Ink ink : Ink.values()) {
             style = style.replaceAll("\\b" + ink.name() + "\\b", ink.css());
         }

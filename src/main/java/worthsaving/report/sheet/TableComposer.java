@@ -7,9 +7,11 @@ import java.util.List;
 final class TableComposer {
 
     private static final double SIZE = PageComposer.BODY;
-    private static final double LINE = SIZE * 1.28;
+    private static final double LINE = SIZE * PageComposer.LEADING;
     private static final double GAP = 9;
-    private static final double LEAST = 40;
+    private static final double MOST_FOR_NUMBERS = 0.66;
+    /** A title of a column of numbers that is wider breaks between its words. */
+    private static final double MOST_FOR_TITLE = 42;
 
     private final Section.Table table;
     private final Typeface face;
@@ -21,7 +23,8 @@ final class TableComposer {
         this.paragraph = paragraph;
     }
 
-    void compose(List<Mark> marks, double x, double top, double width) {
+    /** @return where the table ends */
+    double compose(List<Mark> marks, double x, double top, double width) {
         double[] widths = widths(width);
         double y = top;
         row(marks, titles(), widths, x, y, PageComposer.SMALL, Ink.SOFT);
@@ -32,11 +35,7 @@ final class TableComposer {
             row(marks, cells, widths, x, y, SIZE, Ink.TEXT);
             y += height(cells, widths);
         }
-    }
-
-    double height(double width) {
-        double[] widths = widths(width);
-        return titleHeight(widths) + 2 + table.cells().stream().mapToDouble(c -> height(c, widths)).sum();
+        return y;
     }
 
     private List<String> titles() {
@@ -48,7 +47,7 @@ final class TableComposer {
         for (int i = 0; i < widths.length; i++) {
             most = Math.max(most, paragraph.lines(titles().get(i), PageComposer.SMALL, widths[i]).size());
         }
-        return most * PageComposer.SMALL * 1.28;
+        return most * PageComposer.SMALL * PageComposer.LEADING;
     }
 
     private double height(List<String> cells, double[] widths) {
@@ -71,48 +70,53 @@ final class TableComposer {
             for (String line : lines(cells.get(i), i, widths, size)) {
                 double at = table.columns().get(i).number() ? left + widths[i] - face.width(line, size) : left;
                 marks.add(new Mark.Text(at, y, size, false, ink, line));
-                y += size * 1.28;
+                y += size * PageComposer.LEADING;
             }
             left += widths[i] + GAP;
         }
     }
 
-    /** In points; numbers may take no more than half of the table. */
+    /**
+     * In points. Numbers get what they need, up to two thirds of the table; each text gets what it needs or an
+     * equal share, and those that need more share what is left. The first text takes what nobody needs.
+     */
     private double[] widths(double width) {
         int n = table.columns().size();
-        double[] natural = new double[n];
+        double[] widths = new double[n];
+        double room = width - GAP * (n - 1);
         double numbers = 0;
-        double texts = 0;
+        int texts = 0;
         for (int i = 0; i < n; i++) {
-            natural[i] = natural(i);
-            if (table.columns().get(i).number()) {
-                numbers += natural[i];
-            } else {
-                texts += natural[i];
+            widths[i] = natural(i);
+            numbers += isNumber(i) ? widths[i] : 0;
+            texts += isNumber(i) ? 0 : 1;
+        }
+        double shrink = Math.min(1, (texts > 0 ? MOST_FOR_NUMBERS : 1) * room / Math.max(1, numbers));
+        double left = room - numbers * shrink;
+        double wanting = 0;
+        double given = 0;
+        for (int i = 0; i < n; i++) {
+            if (!isNumber(i)) {
+                wanting += Math.max(0, widths[i] - left / texts);
+                given += Math.min(widths[i], left / texts);
             }
         }
-        double room = width - GAP * (n - 1);
-        double shrink = numbers > 0 ? Math.min(1, (texts > 0 ? 0.66 : 1) * room / numbers) : 1;
-        double forTexts = room - numbers * shrink;
-        double[] widths = new double[n];
+        double granted = wanting > 0 ? Math.min(1, (left - given) / wanting) : 0;
+        double spare = Math.max(0, left - given - wanting);
         for (int i = 0; i < n; i++) {
-            widths[i] = table.columns().get(i).number() ? natural[i] * shrink
-                    : Math.max(Math.min(LEAST, forTexts / n), forTexts * natural[i] / texts);
-        }
-        return fitted(widths, room);
-    }
-
-    private double[] fitted(double[] widths, double room) {
-        double sum = 0;
-        for (double w : widths) {
-            sum += w;
-        }
-        if (sum > room) {
-            for (int i = 0; i < widths.length; i++) {
-                widths[i] *= room / sum;
+            if (isNumber(i)) {
+                widths[i] *= shrink;
+            } else {
+                double share = Math.min(widths[i], left / texts);
+                widths[i] = share + granted * (widths[i] - share) + spare;
+                spare = 0;
             }
         }
         return widths;
+    }
+
+    private boolean isNumber(int column) {
+        return table.columns().get(column).number();
     }
 
     private double natural(int column) {
@@ -120,11 +124,13 @@ final class TableComposer {
         table.cells().forEach(c -> all.add(face.showable(c.get(column))));
         double cells = all.stream().mapToDouble(t -> face.width(t, SIZE)).max().orElse(0);
         String title = table.columns().get(column).title();
-        double word = 0;
-        for (String w : title.split(" ")) {
-            word = Math.max(word, face.width(w, PageComposer.SMALL));
+        double heading = face.width(title, PageComposer.SMALL);
+        if (isNumber(column) && heading > MOST_FOR_TITLE) {
+            heading = 0;
+            for (String word : title.split(" ")) {
+                heading = Math.max(heading, face.width(word, PageComposer.SMALL));
+            }
         }
-        return Math.max(cells, table.columns().get(column).number() ? word : face.width(title, PageComposer.SMALL))
-                + 0.01;
+        return Math.max(cells, heading) + 0.01;
     }
 }

@@ -1,8 +1,9 @@
 package worthsaving.report.sheet;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import worthsaving.catalog.Catalogue;
 import worthsaving.quantity.Range;
@@ -33,7 +34,7 @@ public final class WorkshopSheet {
                 "Agree a ceiling of " + Common.money(work.ceiling()) + " in writing; the work comes to "
                         + Words.whole(work.price().mean()) + " on average.",
                 figures(), Section.Lines.of("Call the owner and wait for a yes", Section.Importance.DECIDES, calls()),
-                chart(), List.of(lines(), callPoints(), common.broken(Section.Importance.SUPPORTS)), cautions(),
+                chart(), List.of(assumed(), lines(), callPoints()), cautions(),
                 common.guesses(List.of()), List.of(), List.of(), common.provenance());
     }
 
@@ -53,8 +54,8 @@ public final class WorkshopSheet {
                         + " even if the answer is then no, and the car fetches about " + Words.whole(work.stopValue())
                         + " in pieces (guesses).",
                 "Before any part is ordered, once it is open, when one of the findings below is met.",
-                "Whenever the work would pass " + Common.money(work.ceiling()) + ".",
-                "Taken for failed: " + String.join("; ", work.assumed()) + ".",
+                "Whenever the work would pass " + Common.money(work.ceiling())
+                        + "; local rules on estimates and authorisation come first.",
                 "Jobs done together save " + Words.hours(work.quote().hoursSaved().value()) + " hours.");
     }
 
@@ -65,17 +66,27 @@ public final class WorkshopSheet {
                         new SheetChart.Mark("ceiling", work.ceiling().amount())));
     }
 
+    private Section.Lines assumed() {
+        return Section.Lines.of("Taken for failed, until it is open", Section.Importance.DECIDES, work.assumed());
+    }
+
+    /** Dearest first, so that what a full page leaves out is small. */
     private Section.Table lines() {
-        List<List<String>> rows = new ArrayList<>();
-        for (Quote.Line line : work.quote().lines()) {
-            rows.add(List.of(line.stage().name().toLowerCase(Locale.ROOT), line.name(),
-                    line.hours().high() == 0 ? "" : hours(line.hours()), Words.range(line.amount().amount())));
-        }
+        List<List<String>> rows = work.quote().lines().stream()
+                .sorted(Comparator.comparing((Quote.Line l) -> l.amount().mean()).reversed())
+                .map(line -> List.of(line.name(), line.stage().name().toLowerCase(Locale.ROOT),
+                        line.hours().high() == 0 ? "" : hours(line.hours()), Words.range(line.amount().amount())))
+                .toList();
+        String stages = Stream.of(Quote.Stage.values())
+                .filter(stage -> work.quote().total(stage).amount().high() > 0)
+                .map(stage -> stage.name().toLowerCase(Locale.ROOT) + " "
+                        + Words.range(work.quote().total(stage).amount()))
+                .collect(Collectors.joining("; "));
         return new Section.Table("The work", Section.Importance.DECIDES,
-                List.of(Section.Column.text("stage"), Section.Column.text("for"), Section.Column.number("hours"),
+                List.of(Section.Column.text("for"), Section.Column.text("stage"), Section.Column.number("hours"),
                         Section.Column.number("amount")), rows,
-                "Together " + Words.range(work.quote().total().amount()) + ", " + Words.whole(work.quote().mean())
-                        + " on average.", 0);
+                "By stage: " + stages + "; together " + Words.range(work.quote().total().amount()) + ", "
+                        + Words.whole(work.quote().mean()) + " on average.", 0);
     }
 
     private static String hours(Range range) {
@@ -100,8 +111,7 @@ public final class WorkshopSheet {
         Section.Lines usual = common.cautions(List.of());
         List<String> access = work.quote().lines().stream().filter(l -> l.stage() == Quote.Stage.ACCESS)
                 .map(Quote.Line::id).toList();
-        List<String> all = Stream.of(work.cautions().stream().map(c -> c + "."), usual.lines().stream(),
-                        Stream.of("Local rules on estimates and authorisation come first."),
+        List<String> all = Stream.of(usual.lines().stream(), work.cautions().stream().map(c -> c + "."),
                         common.accessNotes(access).stream())
                 .flatMap(s -> s).distinct().toList();
         return Section.Lines.of(usual.heading(), usual.importance(), all);
