@@ -1,6 +1,7 @@
 package worthsaving.report.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import worthsaving.catalog.Catalogue;
@@ -81,7 +82,8 @@ public final class FlipperSheet {
                 .map(c -> List.of(c.finding().name(), Words.percent(c.chancePresent().value()), Words.whole(c.gross()),
                         Words.whole(c.cost()), Words.whole(c.profitIfPresent()), Words.whole(c.profitIfAbsent())))
                 .toList();
-        return new Section.Table("Next checks, before paying " + Common.money(appraisal.checkedAt()),
+        return new Section.Table("Next checks, before paying " + appraisal.checkedAt().currency().getCurrencyCode() + " "
+                + atMost(appraisal.checkedAt()),
                 Section.Importance.DECIDES,
                 List.of(Section.Column.text("check"), Section.Column.number("chance"), Section.Column.number("worth"),
                         Section.Column.number("costs"), Section.Column.number("profit if met"),
@@ -91,10 +93,11 @@ public final class FlipperSheet {
 
     private Section.Table ways() {
         List<List<String>> rows = deal.ways().stream()
+                .sorted(Comparator.comparingDouble(WayResult::expectedProfit).reversed())
                 .map(w -> List.of(w.way().label(), Words.whole(w.expectedProfit()), Words.percent(w.chanceOfLoss()),
                         Words.whole(w.meanOfWorstTwentieth()), Words.whole(w.cashOut().mean()),
                         Words.whole(w.ownHours().value()), Words.whole(w.days().mean()),
-                        w.mostToPay().map(Words::whole).orElse("\u2013")))
+                        w.mostToPay().map(FlipperSheet::atMost).orElse("\u2013")))
                 .toList();
         return new Section.Table("Ways out at " + Common.money(deal.price()), Section.Importance.SUPPORTS,
                 List.of(Section.Column.text("way"), Section.Column.number("expected"), Section.Column.number("loss"),
@@ -107,6 +110,11 @@ public final class FlipperSheet {
         return "Worth running " + Common.money(appraisal.value().mean()) + " on average, 80 % between "
                 + Words.whole(appraisal.value().quantile(0.1)) + " and " + Words.whole(appraisal.value().quantile(0.9))
                 + ".";
+    }
+
+    /** Rounded down: no price above the limit is shown as allowed. */
+    private static String atMost(Money money) {
+        return Words.whole(Math.floor(money.amount() + 1e-6));
     }
 
     private static String plain(Optional<Money> money) {

@@ -71,7 +71,7 @@ public final class OwnerSheet {
             }
         }
         best.repeat().filter(r -> r.chance().value() > 0).ifPresent(r -> because.add(
-                "With " + Words.percent(r.chance().value()) + " it must be done again at " + Words.whole(r.cost())
+                Words.percent(r.chance().value()) + " chance that it must be done again, at " + Words.whole(r.cost())
                         + "; dearer than replacing by that alone: "
                         + Words.percent(plan.chanceDearer(best, replace)) + "."));
         because.add("Keeping the car gives up the " + Words.whole(rescue.asItStands())

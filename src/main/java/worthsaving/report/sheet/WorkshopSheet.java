@@ -1,5 +1,6 @@
 package worthsaving.report.sheet;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +15,8 @@ import worthsaving.report.Words;
 
 /** A workshop's quote on one page: range, ceiling, when to call the owner, cautions. */
 public final class WorkshopSheet {
+
+    private static final double WORTH_SAYING = 0.05;
 
     private final ShopQuote work;
     private final Common common;
@@ -50,13 +53,17 @@ public final class WorkshopSheet {
     }
 
     private List<String> calls() {
-        return List.of("Before opening up: that costs about " + Words.whole(work.openingUp())
+        List<String> calls = new ArrayList<>(List.of(
+                "Before opening up: that costs about " + Words.whole(work.openingUp())
                         + " even if the answer is then no, and the car fetches about " + Words.whole(work.stopValue())
                         + " in pieces (guesses).",
                 "Before any part is ordered, once it is open, when one of the findings below is met.",
                 "Whenever the work would pass " + Common.money(work.ceiling())
-                        + "; local rules on estimates and authorisation come first.",
-                "Jobs done together save " + Words.hours(work.quote().hoursSaved().value()) + " hours.");
+                        + "; local rules on estimates and authorisation come first."));
+        if (work.quote().hoursSaved().value() >= WORTH_SAYING) {
+            calls.add("Jobs done together save " + Words.hours(work.quote().hoursSaved().value()) + " hours.");
+        }
+        return calls;
     }
 
     private SheetChart chart() {
