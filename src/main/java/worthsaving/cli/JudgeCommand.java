@@ -30,8 +30,8 @@ class JudgeCommand implements Callable<Integer> {
     @Mixin
     private OneListing one;
 
-    @Option(names = "--json", description = "Print results as JSON, for scripts.")
-    private boolean json;
+    @Mixin
+    private ExportForm export;
 
     @Option(names = "--keep-years", paramLabel = "YEARS", defaultValue = "1",
             description = "How long the car is kept, or answered for, once it runs: for what to renew while it is open "
@@ -54,7 +54,8 @@ class JudgeCommand implements Callable<Integer> {
         Judge judge = new Judge(catalogue, opened.valuer()::forecast, one.settings(catalogue, main.seed()));
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         print(new CaseReport(appraisal, catalogue,
-                new PreventiveReport(judge.whileInThere(appraisal, holding), holding)), spec.commandLine().getOut());
+                new PreventiveReport(judge.whileInThere(appraisal, holding), holding), export.guard()),
+                spec.commandLine().getOut());
         return ExitCode.OK;
     }
 
@@ -67,9 +68,7 @@ class JudgeCommand implements Callable<Integer> {
     }
 
     private void print(CaseReport report, PrintWriter out) throws IOException {
-        if (json) {
-            report.json(out);
-        } else {
+        if (!export.print(report, out)) {
             text(report, out);
         }
     }

@@ -33,6 +33,9 @@ final class QuoteCommand implements Callable<Integer> {
     private Output output;
 
     @Mixin
+    private VinOption vin;
+
+    @Mixin
     private QuoteOptions wishes;
 
     @Spec
@@ -47,7 +50,7 @@ final class QuoteCommand implements Callable<Integer> {
         Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons, settings);
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         ShopQuote quote = wishes.write(appraisal, catalogue, settings);
-        output.print(new QuoteReport(appraisal, quote), spec.commandLine().getOut());
+        output.print(new QuoteReport(appraisal, quote, vin.guard()), spec.commandLine().getOut());
         return ExitCode.OK;
     }
 }

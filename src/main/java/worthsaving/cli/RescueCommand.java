@@ -35,6 +35,9 @@ final class RescueCommand implements Callable<Integer> {
     private Output output;
 
     @Mixin
+    private VinOption vin;
+
+    @Mixin
     private RescueOptions wishes;
 
     @Spec
@@ -50,7 +53,7 @@ final class RescueCommand implements Callable<Integer> {
         RescueTerms terms = wishes.terms(opened.lot(), listing);
         Appraisal appraisal = JudgingInput.appraisal(
                 new Judge(catalogue, values, settings).judge(listing), listing.id());
-        output.print(new RescueReport(new Rescuer(catalogue, values, settings).compare(appraisal, terms)),
+        output.print(new RescueReport(new Rescuer(catalogue, values, settings).compare(appraisal, terms), vin.guard()),
                 spec.commandLine().getOut());
         return ExitCode.OK;
     }

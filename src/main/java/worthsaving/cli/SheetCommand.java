@@ -22,7 +22,6 @@ import worthsaving.ranking.Judge;
 import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.Rescuer;
 import worthsaving.ranking.ValueSource;
-import worthsaving.report.VinGuard;
 import worthsaving.report.sheet.Audience;
 import worthsaving.report.sheet.DecisionSheet;
 import worthsaving.report.sheet.FlipperSheet;
@@ -70,8 +69,8 @@ final class SheetCommand implements Callable<Integer> {
             description = "Paper of a PDF, ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
     private PdfSheet.Paper paper;
 
-    @Option(names = "--with-vin", description = "Let the vehicle identification number stand on the sheet.")
-    private boolean withVin;
+    @Mixin
+    private VinOption vin;
 
     @Spec
     private CommandSpec spec;
@@ -109,7 +108,7 @@ final class SheetCommand implements Callable<Integer> {
         JudgeSettings settings = one.settings(catalogue, main.seed());
         Appraisal appraisal = JudgingInput.appraisal(
                 new Judge(catalogue, values, settings).judge(listing), listing.id());
-        SheetSettings about = new SheetSettings(one.today(), new VinGuard(withVin));
+        SheetSettings about = new SheetSettings(one.today(), vin.guard());
         return switch (audience) {
             case FLIPPER -> FlipperSheet.of(appraisal, catalogue, about);
             case OWNER -> OwnerSheet.of(new Rescuer(catalogue, values, settings).compare(appraisal,

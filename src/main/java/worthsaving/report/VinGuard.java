@@ -14,6 +14,7 @@ import worthsaving.vehicle.Vin;
 public record VinGuard(boolean shown) {
 
     public static final VinGuard HIDDEN = new VinGuard(false);
+    public static final VinGuard SHOWN = new VinGuard(true);
 
     /** 17 letters and digits without I, O and Q, both among them (ISO 3779). */
     private static final Pattern VIN = Pattern.compile(
