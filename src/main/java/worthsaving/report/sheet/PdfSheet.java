@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.time.ZoneOffset;
 import java.util.Calendar;
+import java.util.Currency;
 import java.util.GregorianCalendar;
 import java.util.HashMap;
 import java.util.Map;
@@ -19,6 +20,7 @@ import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.pdmodel.graphics.state.RenderingMode;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
+import worthsaving.quantity.Money;
 
 /** A sheet as one PDF page: real text in an embedded typeface, photos as they are. */
 public final class PdfSheet {
@@ -32,6 +34,11 @@ public final class PdfSheet {
 
         Paper(PDRectangle size) {
             this.size = size;
+        }
+
+        /** Letter where dollars are paid in the United States, A4 elsewhere. */
+        public static Paper usualFor(Currency currency) {
+            return currency.equals(Money.USD) ? LETTER : A4;
         }
     }
 
