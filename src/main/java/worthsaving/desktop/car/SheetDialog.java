@@ -32,6 +32,7 @@ public final class SheetDialog extends Dialog<Void> {
         initOwner(owner);
         setTitle(Texts.of("sheet.title"));
         getDialogPane().getStylesheets().addAll(owner.getScene().getRoot().getStylesheets());
+        getDialogPane().setStyle(owner.getScene().getRoot().getStyle());
         getDialogPane().getButtonTypes().add(ButtonType.CLOSE);
         ComboBox<Audience> whom =
                 Choices.of("sheet.for", Audience.values(), Audience.FLIPPER, model::setAudience);

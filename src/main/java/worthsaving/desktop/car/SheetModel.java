@@ -4,7 +4,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.OutputStreamWriter;
-import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -16,7 +15,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
-import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -148,26 +146,32 @@ public final class SheetModel {
         busy.set(true);
         say(Texts.of("sheet.busy"));
         background.execute(() -> {
-            Supplier<Runnable> done = () -> {
-                try {
-                    DecisionSheet sheet = work.of(scenario, appraisal.get(), whom, asked)
-                            .withPhotos(files.stream().map(SheetModel::read).toList());
-                    T result = use.of(sheet);
-                    return () -> then.accept(result);
-                } catch (IOException | UncheckedIOException e) {
-                    return () -> say(Texts.of("sheet.failed", e.getMessage()));
-                } catch (SheetWork.SheetRefused e) {
-                    return () -> say(e.getMessage());
-                } catch (RuntimeException e) {
-                    return () -> say(Texts.of("failed", e.getMessage()));
-                }
-            };
-            Runnable after = done.get();
+            Runnable after = attempt(() -> use.of(work.of(scenario, appraisal.get(), whom, asked)
+                    .withPhotos(files.stream().map(SheetModel::read).toList())), then);
             screen.executor().execute(() -> {
                 busy.set(false);
                 after.run();
             });
         });
+    }
+
+    /** Work done in the background that may fail. */
+    private interface Attempt<T> {
+        T result() throws IOException;
+    }
+
+    /** What is to be done on the screen thread after it, whatever became of it. */
+    private <T> Runnable attempt(Attempt<T> attempt, Consumer<T> then) {
+        try {
+            T result = attempt.result();
+            return () -> then.accept(result);
+        } catch (IOException e) {
+            return () -> say(Texts.of("sheet.failed", e.getMessage()));
+        } catch (SheetWork.SheetRefused e) {
+            return () -> say(e.getMessage());
+        } catch (RuntimeException e) {
+            return () -> say(Texts.of("failed", e.getMessage()));
+        }
     }
 
     private static PhotoReading read(Path photo) {
