@@ -34,7 +34,7 @@ import worthsaving.report.sheet.PhotoReading;
 public final class SheetModel {
 
     private final CarModel car;
-    private final SheetWork work;
+    private SheetWork work;
     private final Executor background;
     private final ScreenThread screen;
     private final List<Path> photos = new ArrayList<>();
@@ -49,6 +49,12 @@ public final class SheetModel {
         this.work = new SheetWork(ground);
         this.background = background;
         this.screen = screen;
+    }
+
+    /** Reckons with another catalogue from now on, as the car's model does. */
+    public void use(Ground other) {
+        screen.require();
+        work = new SheetWork(other);
     }
 
     public void setAudience(Audience whom) {
@@ -141,12 +147,13 @@ public final class SheetModel {
         }
         Scenario scenario = picture.get().scenario();
         Audience whom = audience;
+        SheetWork now = work;
         Optional<Money> asked = quote.map(q -> new Money(q, car.currency()));
         List<Path> files = List.copyOf(photos);
         busy.set(true);
         say(Texts.of("sheet.busy"));
         background.execute(() -> {
-            Runnable after = attempt(() -> use.of(work.of(scenario, appraisal.get(), whom, asked)
+            Runnable after = attempt(() -> use.of(now.of(scenario, appraisal.get(), whom, asked)
                     .withPhotos(files.stream().map(SheetModel::read).toList())), then);
             screen.executor().execute(() -> {
                 busy.set(false);
