@@ -141,7 +141,7 @@ public final class SheetModel {
         }
         Optional<CarPicture> picture = Optional.ofNullable(car.pictureProperty().get());
         Optional<Appraisal> appraisal = picture.flatMap(CarPicture::seen).map(CarPicture.Seen::appraisal);
-        if (appraisal.isEmpty()) {
+        if (appraisal.isEmpty() || car.busyProperty().get()) {
             say(Texts.of("sheet.not_judged"));
             return;
         }
