@@ -40,6 +40,9 @@ final class ChooseCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
+    @Mixin
+    private VinOption vin;
+
     @Option(names = "--cash", paramLabel = "MONEY",
             description = "Cash for buying, fetching and mending all of them (default: no limit).")
     private double cash = Double.POSITIVE_INFINITY;
@@ -75,7 +78,7 @@ final class ChooseCommand implements Callable<Integer> {
                 new ProgressLine(err, lot.listings().size()), () -> false);
         List<Standing> standings = ranked.places().stream().map(Ranked.Place::standing).toList();
         ChoiceReport report = new ChoiceReport(LotChoice.of(standings, budget,
-                new LotChoice.Settings(aboveLimit, market, main.seed())));
+                new LotChoice.Settings(aboveLimit, market, main.seed())), vin.guard());
         output.print(report, out, opened.note());
         LotReport.refusals(err, ranked.refused());
         return lot.complete() && ranked.refused().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;

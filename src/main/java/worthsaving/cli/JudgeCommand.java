@@ -36,8 +36,8 @@ class JudgeCommand implements Callable<Integer> {
     @Mixin
     private PricedRows priced;
 
-    @Option(names = "--json", description = "Print results as JSON, for scripts.")
-    private boolean json;
+    @Mixin
+    private ExportForm export;
 
     @Option(names = "--keep-years", paramLabel = "YEARS", defaultValue = "1",
             description = "How long the car is kept, or answered for, once it runs: for what to renew while it is open "
@@ -66,14 +66,11 @@ class JudgeCommand implements Callable<Integer> {
         ValueSource values = valueBetween == null ? opened.valuer()::forecast : own(catalogue.currency());
         Judge judge = new Judge(catalogue, values, one.settings(catalogue, main.seed()));
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
-        PrintWriter out = spec.commandLine().getOut();
-        if (!json) {
-            out.println(opened.note());
-        }
         print(new CaseReport(appraisal, catalogue,
-                new PreventiveReport(judge.whileInThere(appraisal, holding), holding),
-                new PlanReport(appraisal.likelyPlan(), judge.partSources(appraisal), judge.whyNoPlan(appraisal)),
-                priced.beside(listing, opened.ground(), err)), out);
+                new CaseReport.More(new PreventiveReport(judge.whileInThere(appraisal, holding), holding),
+                        new PlanReport(appraisal.likelyPlan(), judge.partSources(appraisal),
+                                judge.whyNoPlan(appraisal)),
+                        priced.beside(listing, opened.ground(), err), export.guard())), opened.note());
         return ExitCode.OK;
     }
 
@@ -95,10 +92,10 @@ class JudgeCommand implements Callable<Integer> {
         }
     }
 
-    private void print(CaseReport report, PrintWriter out) throws IOException {
-        if (json) {
-            report.json(out);
-        } else {
+    private void print(CaseReport report, String note) throws IOException {
+        PrintWriter out = spec.commandLine().getOut();
+        if (!export.print(report, out)) {
+            out.println(note);
             text(report, out);
         }
     }

@@ -3,6 +3,7 @@ package worthsaving.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import picocli.CommandLine.Mixin;
 import worthsaving.catalog.Catalogue;
 import worthsaving.quantity.Seed;
@@ -35,6 +36,10 @@ final class JudgingInput {
 
     Path file() {
         return source.file();
+    }
+
+    LocalDate today() {
+        return source.today();
     }
 
     /** @throws UserError when there is no such table */

@@ -61,7 +61,7 @@ final class ListingSource {
         return today;
     }
 
-    private IntakeSettings settings(IntakeSettings usual) {
+    IntakeSettings settings(IntakeSettings usual) {
         return new IntakeSettings(
                 today,
                 currency == null ? usual.currency() : MatchOptions.currency(currency),

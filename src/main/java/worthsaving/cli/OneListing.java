@@ -2,6 +2,7 @@ package worthsaving.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.time.LocalDate;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import worthsaving.catalog.Catalogue;
@@ -27,6 +28,10 @@ final class OneListing {
     /** @throws UserError when there is no such listing */
     Listing in(JudgingInput.Opened opened) {
         return opened.lot().one(id, input.file());
+    }
+
+    LocalDate today() {
+        return input.today();
     }
 
     JudgeSettings settings(Catalogue catalogue, Seed seed) {

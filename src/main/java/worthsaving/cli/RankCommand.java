@@ -33,13 +33,13 @@ final class RankCommand implements Callable<Integer> {
     private JudgingInput input;
 
     @Mixin
-    private Output output;
+    private ExportForm export;
 
     @Mixin
     private OrderOptions order;
 
     @Option(names = "--top", paramLabel = "N", defaultValue = "50",
-            description = "Rows of the table (default: ${DEFAULT-VALUE}; CSV and JSON always hold all).")
+            description = "Rows of the table (default: ${DEFAULT-VALUE}; CSV, TSV, Markdown and JSON always hold all).")
     private int top;
 
     @Option(names = "--explain", paramLabel = "N", defaultValue = "0",
@@ -66,12 +66,8 @@ final class RankCommand implements Callable<Integer> {
                 input.settings(catalogue, main.seed()));
         int size = lot.listings().size();
         Ranked ranked = new LotRanking(judge).rank(lot.listings(), ordering, new ProgressLine(err, size), () -> false);
-        LotReport report = new LotReport(ranked, catalogue);
-        if (output.json()) {
-            report.json(out);
-        } else if (output.csv()) {
-            report.csv(out);
-        } else {
+        LotReport report = new LotReport(ranked, catalogue, export.guard());
+        if (!export.print(report, out)) {
             print(report, ranked, opened.note(), out);
         }
         LotReport.refusals(err, ranked.refused());

@@ -1,10 +1,6 @@
 package worthsaving.desktop;
 
-import java.util.Arrays;
-import java.util.Locale;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import worthsaving.report.CarName;
 import worthsaving.vehicle.Vehicle;
 
 /** How a car is called on screen. */
@@ -14,23 +10,11 @@ public final class CarNames {
 
     /** Such as {@code "2012 Volkswagen Jetta GLI 2.0T"}. */
     public static String title(Vehicle car) {
-        String model = car.model().orElse("").toLowerCase(Locale.ROOT);
-        String name = Stream.of(
-                        car.year().get().map(Object::toString),
-                        car.make().get().map(CarNames::capitals),
-                        car.model().get().map(CarNames::capitals),
-                        car.trim().get().filter(trim -> !model.contains(trim.toLowerCase(Locale.ROOT))))
-                .flatMap(Optional::stream)
-                .collect(Collectors.joining(" "));
-        return name.isBlank() ? Texts.of("car.unknown") : name;
+        return CarName.of(car).orElse(Texts.of("car.unknown"));
     }
 
-    /** Price data spell in lower case; short words, and words with a digit, are taken for abbreviations. */
+    /** See {@link CarName#capitals}. */
     public static String capitals(String words) {
-        return Arrays.stream(words.strip().split(" +"))
-                .map(w -> w.matches("bmw|gmc|.{0,2}|.{1,3}\\d.*|.*\\d.{0,2}|.{1,2}-.")
-                        ? w.toUpperCase(Locale.ROOT)
-                        : w.substring(0, 1).toUpperCase(Locale.ROOT) + w.substring(1))
-                .collect(Collectors.joining(" "));
+        return CarName.capitals(words);
     }
 }

@@ -13,6 +13,7 @@ final class Menus extends MenuBar {
         Menu file = new Menu(Texts.of("menu.file"));
         file.getItems().addAll(
                 item(Shortcuts.OPEN, bench::choose),
+                item(Shortcuts.SHEET, bench::sheet),
                 new SeparatorMenuItem(),
                 item(Shortcuts.QUIT, Platform::exit));
         Menu edit = new Menu(Texts.of("menu.edit"));

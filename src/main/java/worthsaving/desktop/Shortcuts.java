@@ -9,6 +9,7 @@ import javafx.scene.input.KeyCombination;
 /** Every keyboard shortcut of the window. */
 public enum Shortcuts {
     OPEN(KeyCode.O),
+    SHEET(KeyCode.P),
     COPY(KeyCode.C),
     QUIT(KeyCode.Q),
     UNDO(KeyCode.Z),

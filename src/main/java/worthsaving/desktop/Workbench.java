@@ -4,6 +4,7 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.concurrent.Executor;
 import javafx.scene.Node;
+import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
@@ -15,6 +16,8 @@ import javafx.scene.layout.Region;
 import javafx.stage.FileChooser;
 import worthsaving.desktop.car.CarModel;
 import worthsaving.desktop.car.CarView;
+import worthsaving.desktop.car.SheetDialog;
+import worthsaving.desktop.car.SheetModel;
 import worthsaving.desktop.catalogue.CatalogueModel;
 import worthsaving.desktop.catalogue.CatalogueView;
 import worthsaving.desktop.catalogue.Shelf;
@@ -36,6 +39,7 @@ public final class Workbench extends BorderPane {
     private final ToggleButton catalogueSwitch = screenSwitch("screen.catalogue");
     private final CatalogueModel catalogue;
     private final CatalogueView catalogueView;
+    private final SheetModel sheet;
     /** What the lot already knows of the car being worked on. */
     private Listing known;
 
@@ -48,6 +52,7 @@ public final class Workbench extends BorderPane {
         this.lotView = new LotView(lot, settings, look.textSizeProperty(),
                 sampleLot.getFileName().toString(), row -> openCar(row.listing()), this::choose);
         this.car = new CarModel(ground, background, screen);
+        this.sheet = new SheetModel(car, ground, background, screen);
         this.carView = new CarView(car, look.textSizeProperty());
         this.catalogue = new CatalogueModel(ground, shelf, lot::listings,
                 kept -> use(ground.with(kept)), background, screen);
@@ -100,6 +105,15 @@ public final class Workbench extends BorderPane {
         if (file != null) {
             showLot();
             open(file.toPath());
+        }
+    }
+
+    /** Offers the decision sheet of the car being worked on. */
+    void sheet() {
+        if (car.isOpen()) {
+            new SheetDialog(getScene().getWindow(), sheet).show();
+        } else {
+            new Alert(Alert.AlertType.INFORMATION, Texts.of("screen.no_car")).show();
         }
     }
 
@@ -162,6 +176,7 @@ public final class Workbench extends BorderPane {
     private void use(Ground ground) {
         lot.use(ground);
         car.use(ground);
+        sheet.use(ground);
     }
 
     /** Works on a car of the lot. */

@@ -1,7 +1,7 @@
 package worthsaving.report;
 
 import java.io.IOException;
-import java.util.Comparator;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -11,6 +11,7 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.FindingKind;
 import worthsaving.deal.Assessment;
+import worthsaving.deal.WayResult;
 import worthsaving.diagnosis.Belief;
 import worthsaving.diagnosis.Influence;
 import worthsaving.diagnosis.Story;
@@ -20,20 +21,27 @@ import worthsaving.ranking.Appraisal;
 import worthsaving.valuation.ValueForecast;
 
 /** One judged car as text: verdict first, then what it rests on. */
-public final class CaseReport {
+public final class CaseReport implements Exported {
 
-    private static final int ITEMS_SHOWN = 12;
     private static final int CHECKS_SHOWN = 6;
     private static final int STORIES_SHOWN = 4;
-    private static final double WORTH_SHOWING = 0.03;
+
+    /**
+     * What may be told beside the judgement.
+     *
+     * @param whileInThere what is worth renewing while the car is open
+     * @param plan the likely repair, and where its parts can come from
+     * @param background comparables and priced cars beside the value
+     */
+    public record More(PreventiveReport whileInThere, PlanReport plan, ValueBackground background, VinGuard vin) {}
 
     private final Appraisal appraisal;
     private final Map<String, FailureItem> items;
     private final Map<String, FindingKind> findings;
-    private final PreventiveReport whileInThere;
-    private final PlanReport plan;
+    private final More more;
     private final WaysReport ways;
-    private final ValueBackground background;
+    private final String catalogueVersion;
+    private final VinGuard vin;
 
     public CaseReport(Appraisal appraisal, Catalogue catalogue) {
         this(appraisal, catalogue, PreventiveReport.NONE);
@@ -41,109 +49,114 @@ public final class CaseReport {
 
     /** With what is worth renewing while the car is open. */
     public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere) {
-        this(appraisal, catalogue, whileInThere, new PlanReport(appraisal.likelyPlan(), Map.of(), Optional.empty()),
-                ValueBackground.NONE);
+        this(appraisal, catalogue, new More(
+                whileInThere, new PlanReport(appraisal.likelyPlan(), Map.of(), Optional.empty()), ValueBackground.NONE,
+                VinGuard.HIDDEN));
     }
 
-    /** With where the parts can come from, and priced cars beside the value, too. */
-    public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere, PlanReport plan,
-            ValueBackground background) {
-        this.background = background;
+    public CaseReport(Appraisal appraisal, Catalogue catalogue, More more) {
         this.appraisal = appraisal;
-        this.plan = plan;
+        this.more = more;
         this.ways = new WaysReport(appraisal, catalogue.moneyById().get("rule_share").figure().mode() / 100);
-        this.whileInThere = whileInThere;
+        this.catalogueVersion = catalogue.version();
+        this.vin = more.vin();
         this.items = catalogue.itemsById();
         this.findings = catalogue.findingsById();
     }
 
     /** The decision and the figures behind it, on about one screen. */
     public void summary(Appendable out) throws IOException {
+        summary(Prose.plain(out));
+        out.append('\n').append(Words.ESTIMATES).append('\n');
+    }
+
+    /** The same as a Markdown document. */
+    @Override
+    public void markdown(Appendable out) throws IOException {
+        Prose prose = Prose.markdown(out);
+        out.append("# ").append(Markdown.text(vin.text(named()))).append("\n\n");
+        summary(prose);
+        prose.title("Note");
+        prose.say(Words.ESTIMATES);
+    }
+
+    private void summary(Prose out) throws IOException {
         header(out);
         value(out);
         failedItems(out);
-        title(out, "Repair of what is likelier failed than not");
-        plan.text(out);
-        whileInThere.text(out);
-        title(out, "Ways out at " + Words.whole(appraisal.assessment().price()));
+        out.title("Repair of what is likelier failed than not");
+        more.plan().text(out);
+        more.whileInThere().text(out);
+        out.title("Ways out at " + Words.whole(appraisal.assessment().price()));
         ways.text(out);
         checks(out);
         cautions(out);
-        out.append('\n').append(Words.ESTIMATES).append('\n');
     }
 
     /** Where the figures come from: value feature by feature, items finding by finding. */
     public void reasons(Appendable out) throws IOException {
-        header(out);
-        valueReasons(out);
-        itemReasons(out);
-        stories(out);
-        assumptions(out);
+        Prose prose = Prose.plain(out);
+        header(prose);
+        valueReasons(prose);
+        itemReasons(prose);
+        stories(prose);
+        assumptions(prose);
     }
 
-    private void header(Appendable out) throws IOException {
-        say(out, appraisal.listing().id() + ": " + appraisal.listing().vehicle().label()
+    private String named() {
+        return appraisal.listing().id() + ": " + appraisal.listing().vehicle().label();
+    }
+
+    private void header(Prose out) throws IOException {
+        out.say(vin.text(named())
                 + appraisal.listing().ask().get().map(m -> ", asked " + Words.whole(m)).orElse(", no price asked")
                 + " " + appraisal.value().currency().getCurrencyCode());
-        say(out, appraisal.verdict().headline());
+        out.say(appraisal.verdict().headline());
         for (String reason : appraisal.verdict().reasons()) {
-            say(out, "  - " + reason);
+            out.point(reason);
         }
         for (String change : appraisal.verdict().wouldChange()) {
-            say(out, "  What would change it: " + change);
+            out.say("  What would change it: " + change);
         }
         Assessment a = appraisal.assessment();
-        say(out, "Opening offer " + a.mostToPay().opening().map(Words::whole).orElse("none") + ", most to pay "
+        out.say("Opening offer " + a.mostToPay().opening().map(Words::whole).orElse("none") + ", most to pay "
                 + a.mostToPay().wholeLimit().map(Words::whole).orElse("nothing") + ", break-even "
                 + a.mostToPay().breakEven().map(Words::whole).orElse("none") + ".");
     }
 
-    private void value(Appendable out) throws IOException {
+    private void value(Prose out) throws IOException {
         ValueForecast v = appraisal.value();
-        title(out, "Worth running");
-        say(out, Words.whole(v.mean()) + " on average; 80 % between " + Words.whole(v.quantile(0.1)) + " and "
+        out.title("Worth running");
+        out.say(Words.whole(v.mean()) + " on average; 80 % between " + Words.whole(v.quantile(0.1)) + " and "
                 + Words.whole(v.quantile(0.9)) + "; the worst twentieth averages "
                 + Words.whole(v.saleValue().meanOfWorst(0.05)));
         warnings(out, v);
-        background.level(out);
-        background.alike(out);
+        more.background().level(out);
+        more.background().alike(out);
     }
 
-    private static void warnings(Appendable out, ValueForecast v) throws IOException {
+    private static void warnings(Prose out, ValueForecast v) throws IOException {
         for (String warning : v.warnings()) {
-            say(out, "Mind: " + warning);
+            out.say("Mind: " + warning);
         }
     }
 
-    private void failedItems(Appendable out) throws IOException {
-        title(out, "What may have failed");
+    private void failedItems(Prose out) throws IOException {
+        out.title("What may have failed");
         TextTable table = new TextTable().left("item", 64).right("usual").right("now");
-        ofInterest().forEach(b -> table.row(name(b.item()), Words.percent(b.prior().value()),
+        Suspects.of(appraisal).forEach(b -> table.row(name(b.item()), Words.percent(b.prior().value()),
                 Words.percent(b.posterior().value())));
-        table.write(out);
+        out.table(table);
     }
 
-    private List<Belief> ofInterest() {
-        return appraisal.diagnosis().beliefs().stream()
-                .filter(b -> b.posterior().value() >= WORTH_SHOWING)
-                .sorted(Comparator.comparingDouble(CaseReport::rise).reversed().thenComparing(Belief::item))
-                .limit(ITEMS_SHOWN)
-                .sorted(Comparator.comparing(Belief::posterior).reversed().thenComparing(Belief::item))
-                .toList();
-    }
-
-    private static double rise(Belief b) {
-        return b.posterior().value() - b.prior().value();
-    }
-
-    private void checks(Appendable out) throws IOException {
-        title(out, "Checks worth making before paying " + Words.whole(appraisal.checkedAt()));
+    private void checks(Prose out) throws IOException {
+        out.title("Checks worth making before paying " + Words.whole(appraisal.checkedAt()));
         List<CheckValue> worth = appraisal.checks().stream()
                 .filter(c -> c.net().amount() > 0)
                 .limit(CHECKS_SHOWN)
                 .toList();
         if (worth.isEmpty()) {
-            say(out, "None would change what to do at that price by more than it costs.");
+            out.say("None would change what to do at that price by more than it costs.");
             return;
         }
         TextTable table = new TextTable().left("check", 64).right("chance").right("worth").right("costs")
@@ -152,49 +165,52 @@ public final class CaseReport {
             table.row(c.finding().name(), Words.percent(c.chancePresent().value()), Words.whole(c.gross()),
                     Words.whole(c.cost()), Words.whole(c.profitIfPresent()), Words.whole(c.profitIfAbsent()));
         }
-        table.write(out);
+        out.table(table);
     }
 
-    private void cautions(Appendable out) throws IOException {
-        List<String> cautions = ofInterest().stream()
-                .filter(b -> b.posterior().value() > 0.1)
+    private void cautions(Prose out) throws IOException {
+        List<String> cautions = Suspects.toMind(appraisal).stream()
                 .map(b -> items.get(b.item()))
                 .filter(i -> i != null && !i.caution().isBlank())
                 .map(i -> i.name() + ": " + i.caution())
                 .toList();
         if (!cautions.isEmpty()) {
-            title(out, "Cautions");
+            out.title("Cautions");
             for (String caution : cautions) {
-                say(out, "- " + caution);
+                out.point(caution);
             }
         }
     }
 
-    private void valueReasons(Appendable out) throws IOException {
+    private void valueReasons(Prose out) throws IOException {
         ValueForecast v = appraisal.value();
-        title(out, "Value: " + v.modelName());
+        out.title("Value: " + v.modelName());
         for (ValueForecast.Step step : v.steps()) {
-            say(out, String.format(Locale.ROOT, "x %.3f  %s (%s)", step.factor(), step.name(), step.why()));
+            out.say(String.format(Locale.ROOT, "x %.3f  %s (%s)", step.factor(), step.name(), step.why()));
         }
-        background.contributions(v, out);
+        more.background().contributions(v, out);
         warnings(out, v);
-        background.level(out);
-        background.alike(out);
+        more.background().level(out);
+        more.background().alike(out);
     }
 
-    private void itemReasons(Appendable out) throws IOException {
-        title(out, "Failed items and the findings that moved them (factor on the odds)");
-        for (Belief b : ofInterest()) {
-            say(out, name(b.item()) + ": usual " + Words.percent(b.prior().value()) + ", now "
+    private void itemReasons(Prose out) throws IOException {
+        out.title("Failed items and the findings that moved them (factor on the odds)");
+        for (Belief b : Suspects.of(appraisal)) {
+            out.say(name(b.item()) + ": usual " + Words.percent(b.prior().value()) + ", now "
                     + Words.percent(b.posterior().value()));
+            List<String> points = new ArrayList<>();
             appraisal.diagnosis().influences(b.item()).stream()
                     .filter(i -> Math.abs(i.logRatio()) > 0.05)
                     .limit(4)
-                    .forEach(i -> sayQuietly(out, "    " + factor(i) + "  " + said(i, b)));
+                    .forEach(i -> points.add(factor(i) + "  " + said(i, b)));
+            for (String point : points) {
+                out.point(point);
+            }
         }
         double conflict = appraisal.diagnosis().conflict();
         if (conflict > 1) {
-            say(out, "The findings agree poorly with each other: one may be wrong, or the case is unusual.");
+            out.say("The findings agree poorly with each other: one may be wrong, or the case is unusual.");
         }
     }
 
@@ -212,20 +228,20 @@ public final class CaseReport {
                 : String.format(Locale.ROOT, "x %.2f", Math.exp(i.logRatio()));
     }
 
-    private void stories(Appendable out) throws IOException {
-        title(out, "Most probable stories");
+    private void stories(Prose out) throws IOException {
+        out.title("Most probable stories");
         for (Story story : appraisal.diagnosis().stories(STORIES_SHOWN)) {
-            say(out, Words.percent(story.probability().value()) + "  "
+            out.say(Words.percent(story.probability().value()) + "  "
                     + (story.failed().isEmpty() ? "none of them failed"
                             : story.failed().stream().map(this::name).collect(Collectors.joining(" + "))));
         }
     }
 
-    private void assumptions(Appendable out) throws IOException {
+    private void assumptions(Prose out) throws IOException {
         if (!appraisal.assumptions().isEmpty()) {
-            title(out, "Assumed");
+            out.title("Assumed");
             for (String assumption : appraisal.assumptions()) {
-                say(out, "- " + assumption);
+                out.point(assumption);
             }
         }
     }
@@ -238,28 +254,46 @@ public final class CaseReport {
         return findings.containsKey(id) ? findings.get(id).name() : name(id);
     }
 
-    private static void title(Appendable out, String text) throws IOException {
-        out.append('\n');
-        say(out, text);
-    }
-
-    private static void say(Appendable out, String text) throws IOException {
-        out.append(TextTable.plain(text)).append('\n');
-    }
-
-    private static void sayQuietly(Appendable out, String text) {
-        try {
-            say(out, text);
-        } catch (IOException e) {
-            throw new java.io.UncheckedIOException(e);
+    /** One figure a row, for spreadsheets: which part of the judgement, of what, what, how much. */
+    @Override
+    public void rows(RowWriter.Maker form) throws IOException {
+        RowWriter rows = form.of("part", "id", "name", "measure", "value");
+        String id = vin.text(appraisal.listing().id());
+        Assessment a = appraisal.assessment();
+        rows.row("car", id, vin.text(appraisal.listing().vehicle().label()), "verdict", appraisal.verdict().headline());
+        Optional<String> number = vin.of(appraisal.listing().vehicle());
+        if (number.isPresent()) {
+            rows.row("car", id, "vin", "vin", number.get());
+        }
+        rows.row("car", id, "most to pay", "money", a.mostToPay().limit().map(Money::amount).orElse(null));
+        rows.row("car", id, "opening offer", "money", a.mostToPay().opening().map(Money::amount).orElse(null));
+        rows.row("car", id, "worth running", "money", appraisal.value().mean().amount());
+        for (Belief b : appraisal.diagnosis().beliefs()) {
+            rows.row("item", b.item(), name(b.item()), "prior", b.prior().value());
+            rows.row("item", b.item(), name(b.item()), "posterior", b.posterior().value());
+        }
+        for (WayResult w : a.ways()) {
+            String way = w.way().name().toLowerCase(Locale.ROOT);
+            rows.row("way", way, w.way().label(), "expected_profit", w.expectedProfit());
+            rows.row("way", way, w.way().label(), "chance_of_loss", w.chanceOfLoss());
+            rows.row("way", way, w.way().label(), "own_hours", w.ownHours().value());
+            rows.row("way", way, w.way().label(), "days", w.days().mean());
+        }
+        for (CheckValue c : appraisal.checks()) {
+            rows.row("check", c.finding().id(), c.finding().name(), "chance_present", c.chancePresent().value());
+            rows.row("check", c.finding().id(), c.finding().name(), "net_value", c.net().amount());
         }
     }
 
     /** The same figures for scripts. */
+    @Override
     public void json(Appendable out) throws IOException {
         Assessment a = appraisal.assessment();
         JsonReport json = new JsonReport(out, "worthsaving/case", 1)
-                .field("id", appraisal.listing().id())
+                .field("id", vin.text(appraisal.listing().id()))
+                .field("catalogue", catalogueVersion)
+                .field("price_model", appraisal.value().modelName())
+                .field("seed", a.method().seed().value())
                 .field("verdict", appraisal.verdict().kind().name().toLowerCase(Locale.ROOT))
                 .field("headline", appraisal.verdict().headline())
                 .field("reasons", appraisal.verdict().reasons())
@@ -269,20 +303,24 @@ public final class CaseReport {
                 .field("break_even", a.mostToPay().breakEven().map(Money::amount).orElse(null))
                 .field("would_change", appraisal.verdict().wouldChange())
                 .field("value_running", appraisal.value().mean().amount());
+        Optional<String> number = vin.of(appraisal.listing().vehicle());
+        if (number.isPresent()) {
+            json.field("vin", number.get());
+        }
         json.beginList("items");
         for (Belief b : appraisal.diagnosis().beliefs()) {
             json.element(Map.of("item", b.item(), "prior", b.prior().value(), "posterior", b.posterior().value()));
         }
         json.endList();
         ways.json(json);
-        plan.json(json);
+        more.plan().json(json);
         json.beginList("checks");
         for (CheckValue c : appraisal.checks()) {
             json.element(Map.of("finding", c.finding().id(), "chance_present", c.chancePresent().value(), "gross_value",
                     c.gross().amount(), "cost", c.cost().amount(), "net_value", c.net().amount()));
         }
-        whileInThere.json(json.endList());
-        background.json(json);
+        more.whileInThere().json(json.endList());
+        more.background().json(json);
         json.end();
     }
 }

@@ -22,8 +22,15 @@ public final class ChoiceReport implements Report {
     private static final double WORTH_SHOWING = 0.05;
 
     private final LotChoice choice;
+    private final VinGuard vin;
 
     public ChoiceReport(LotChoice choice) {
+        this(choice, VinGuard.HIDDEN);
+    }
+
+    /** With or without the vehicle identification number in an id. */
+    public ChoiceReport(LotChoice choice, VinGuard vin) {
+        this.vin = vin;
         this.choice = choice;
     }
 
@@ -120,9 +127,9 @@ public final class ChoiceReport implements Report {
         }
     }
 
-    private static void row(CsvWriter csv, Standing s, String chosen, String reasons, String words, Double forcing)
+    private void row(CsvWriter csv, Standing s, String chosen, String reasons, String words, Double forcing)
             throws IOException {
-        csv.row(s.listing().id(), s.listing().vehicle().label(), chosen, reasons, words,
+        csv.row(vin.text(s.listing().id()), vin.text(s.listing().vehicle().label()), chosen, reasons, vin.text(words),
                 cents(s.expectedProfit().amount()), s.chanceOfLoss(), cents(s.cashOut().amount()),
                 s.ownHours().value(), forcing);
     }
@@ -151,7 +158,7 @@ public final class ChoiceReport implements Report {
         for (LotChoice.LeftOut no : choice.leftOut()) {
             Map<String, Object> f = fields(no.standing());
             f.put("reasons", List.of(reasons(no).split(", ")));
-            f.put("words", no.words());
+            f.put("words", vin.text(no.words()));
             f.put("cost_of_forcing", no.costOfForcing().isPresent() ? cents(no.costOfForcing().getAsDouble()) : null);
             json.element(f);
         }
@@ -163,10 +170,10 @@ public final class ChoiceReport implements Report {
                 cents(o.meanOfWorst(.05)), "p10", cents(o.quantile(.1)), "p90", cents(o.quantile(.9)));
     }
 
-    private static Map<String, Object> fields(Standing s) {
+    private Map<String, Object> fields(Standing s) {
         Map<String, Object> f = new LinkedHashMap<>();
-        f.put("id", s.listing().id());
-        f.put("car", s.listing().vehicle().label());
+        f.put("id", vin.text(s.listing().id()));
+        f.put("car", vin.text(s.listing().vehicle().label()));
         f.put("expected_profit", cents(s.expectedProfit().amount()));
         f.put("chance_of_loss", s.chanceOfLoss());
         f.put("cash_out", cents(s.cashOut().amount()));

@@ -1,7 +1,6 @@
 package worthsaving.report;
 
 import java.io.IOException;
-import java.math.BigDecimal;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.QuoteMode;
 
@@ -9,7 +8,7 @@ import org.apache.commons.csv.QuoteMode;
  * Writes CSV (RFC 4180, comma, line feed) that is safe to open in a spreadsheet: text is quoted and
  * neutralised ({@link SpreadsheetText}), numbers are written plainly and unchanged.
  */
-public final class CsvWriter {
+public final class CsvWriter implements RowWriter {
 
     private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder()
             .setQuoteMode(QuoteMode.NON_NUMERIC)
@@ -26,9 +25,7 @@ public final class CsvWriter {
         row((Object[]) header);
     }
 
-    /**
-     * @param cells as many as the header has; numbers stay numbers, null is a blank cell, anything else is text
-     */
+    @Override
     public void row(Object... cells) throws IOException {
         if (cells.length != width) {
             throw new IllegalArgumentException("a row of " + width + " cells is needed, not " + cells.length);
@@ -44,46 +41,6 @@ public final class CsvWriter {
         if (cell == null) {
             return null;
         }
-        if (cell instanceof Double d) {
-            if (!Double.isFinite(d)) {
-                throw new IllegalArgumentException("a cell cannot hold the number " + d);
-            }
-            return new PlainNumber(BigDecimal.valueOf(d));
-        }
-        return cell instanceof Number ? cell : SpreadsheetText.neutral(cell.toString());
-    }
-
-    /** A number that prints without an exponent and without zeros after the point. */
-    private static final class PlainNumber extends Number {
-        private final transient BigDecimal value;
-
-        private PlainNumber(BigDecimal value) {
-            this.value = value;
-        }
-
-        @Override
-        public int intValue() {
-            return value.intValue();
-        }
-
-        @Override
-        public long longValue() {
-            return value.longValue();
-        }
-
-        @Override
-        public float floatValue() {
-            return value.floatValue();
-        }
-
-        @Override
-        public double doubleValue() {
-            return value.doubleValue();
-        }
-
-        @Override
-        public String toString() {
-            return value.signum() == 0 ? "0" : value.stripTrailingZeros().toPlainString();
-        }
+        return cell instanceof Number number ? PlainNumber.of(number) : SpreadsheetText.neutral(cell.toString());
     }
 }

@@ -15,20 +15,51 @@ import worthsaving.ranking.Ranked;
 import worthsaving.ranking.Standing;
 
 /** A judged lot: a table for people, or CSV and JSON for scripts. */
-public final class LotReport {
+public final class LotReport implements Exported {
 
     private static final int VERSION = 1;
 
+    private static final String OTHER_FIGURES =
+            "Figures of a car not worth buying are those of repairing and selling it at the ask.";
+
     private final Ranked ranked;
     private final Map<String, FailureItem> items;
+    private final VinGuard vin;
 
     public LotReport(Ranked ranked, Catalogue catalogue) {
+        this(ranked, catalogue, VinGuard.HIDDEN);
+    }
+
+    /** With or without the vehicle identification numbers; what is printed for people never has them. */
+    public LotReport(Ranked ranked, Catalogue catalogue, VinGuard vin) {
         this.ranked = ranked;
+        this.vin = vin;
         this.items = catalogue.itemsById();
     }
 
     /** One line per listing, best first, the first {@code most} of them. */
     public void table(Appendable out, int most) throws IOException {
+        table(most, VinGuard.SHOWN).write(out);
+        if (hasOtherFigures()) {
+            out.append(OTHER_FIGURES).append('\n');
+        }
+    }
+
+    private boolean hasOtherFigures() {
+        return ranked.places().stream().anyMatch(p -> p.standing().way() != p.standing().figuresFor());
+    }
+
+    /** The same table of the whole lot as Markdown. */
+    @Override
+    public void markdown(Appendable out) throws IOException {
+        table(ranked.places().size(), vin).markdown(out);
+        if (hasOtherFigures()) {
+            out.append('\n').append(OTHER_FIGURES).append('\n');
+        }
+        out.append('\n').append(Markdown.text(Words.ESTIMATES)).append('\n');
+    }
+
+    private TextTable table(int most, VinGuard guard) {
         TextTable table = new TextTable()
                 .right("#").left("id", 14).left("car", 26).left("verdict").right("ask").right("pay up to")
                 .right("expected").right("loss").right("worst 5 %").right("hours").right("per hour").right("days")
@@ -37,8 +68,8 @@ public final class LotReport {
             Standing s = place.standing();
             table.row(
                     place.rank(),
-                    s.listing().id(),
-                    s.listing().vehicle().label(),
+                    guard.text(s.listing().id()),
+                    guard.text(s.listing().vehicle().label()),
                     Words.verdict(s.verdict().kind()),
                     s.listing().ask().get().map(Words::whole).orElse("?"),
                     s.mostToPay().wholeLimit().map(Words::whole).orElse("-"),
@@ -50,10 +81,7 @@ public final class LotReport {
                     Math.round(s.days()),
                     s.nextCheck().map(c -> c.finding().name()).orElse("-"));
         }
-        table.write(out);
-        if (ranked.places().stream().anyMatch(p -> p.standing().way() != p.standing().figuresFor())) {
-            out.append("Figures of a car not worth buying are those of repairing and selling it at the ask.\n");
-        }
+        return table;
     }
 
     /** Why one listing stands where it does. */
@@ -132,19 +160,22 @@ public final class LotReport {
                 Words.whole(s.expectedProfit()), Words.percent(s.chanceOfLoss()));
     }
 
-    public void csv(Appendable out) throws IOException {
+    /** Every figure of every listing, for spreadsheets. */
+    @Override
+    public void rows(RowWriter.Maker form) throws IOException {
         if (ranked.places().isEmpty()) {
             return;
         }
-        CsvWriter csv = new CsvWriter(out, fields(ranked.places().get(0)).keySet().toArray(String[]::new));
+        RowWriter rows = form.of(fields(ranked.places().get(0)).keySet().toArray(String[]::new));
         for (Ranked.Place place : ranked.places()) {
             Map<String, Object> row = fields(place);
             row.replaceAll((k, v) -> v instanceof List<?> list
                     ? list.stream().map(Object::toString).collect(Collectors.joining(" ")) : v);
-            csv.row(row.values().toArray());
+            rows.row(row.values().toArray());
         }
     }
 
+    @Override
     public void json(Appendable out) throws IOException {
         JsonReport json = new JsonReport(out, "worthsaving/lot", VERSION).beginList("listings");
         for (Ranked.Place place : ranked.places()) {
@@ -152,18 +183,21 @@ public final class LotReport {
         }
         json.endList().beginList("refused");
         for (Judged.Refused no : ranked.refused()) {
-            json.element(Map.of("id", no.listing().id(), "origin", no.listing().origin(), "reason", no.reason(),
+            json.element(Map.of("id", vin.text(no.listing().id()), "origin", no.listing().origin(), "reason", no.reason(),
                     "mend", no.mend()));
         }
         json.endList().end();
     }
 
-    private static Map<String, Object> fields(Ranked.Place place) {
+    private Map<String, Object> fields(Ranked.Place place) {
         Standing s = place.standing();
         Map<String, Object> f = new LinkedHashMap<>();
         f.put("rank", place.rank());
-        f.put("id", s.listing().id());
-        f.put("car", s.listing().vehicle().label());
+        f.put("id", vin.text(s.listing().id()));
+        f.put("car", vin.text(s.listing().vehicle().label()));
+        if (vin.shown()) {
+            f.put("vin", vin.of(s.listing().vehicle()).orElse(null));
+        }
         f.put("verdict", s.verdict().kind().name().toLowerCase(Locale.ROOT));
         f.put("headline", s.verdict().headline());
         f.put("currency", s.value().currency().getCurrencyCode());
@@ -186,7 +220,7 @@ public final class LotReport {
         f.put("next_check_net_value", s.nextCheck().map(c -> cents(c.net())).orElse(null));
         f.put("likely_failed", s.likely().stream()
                 .map(b -> String.format(Locale.ROOT, "%s:%.3f", b.item(), b.posterior().value())).toList());
-        f.put("dominated_by", place.dominatedBy().orElse(null));
+        f.put("dominated_by", place.dominatedBy().map(vin::text).orElse(null));
         f.put("warnings", s.warnings());
         return f;
     }

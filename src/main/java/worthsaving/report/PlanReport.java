@@ -19,9 +19,9 @@ import worthsaving.repair.SourceOffer;
 public record PlanReport(Optional<RepairPlan> plan, Map<String, List<SourceOffer>> sources,
         Optional<String> whyNone) {
 
-    void text(Appendable out) throws IOException {
+    void text(Prose out) throws IOException {
         if (plan.isEmpty()) {
-            out.append(TextTable.plain(whyNone.orElse("Nothing that is allowed mends it."))).append('\n');
+            out.say(whyNone.orElse("Nothing that is allowed mends it."));
             return;
         }
         RepairPlan repair = plan.get();
@@ -37,19 +37,19 @@ public record PlanReport(Optional<RepairPlan> plan, Map<String, List<SourceOffer
         for (RepairPlan.Purchase tool : repair.toolsToBuy()) {
             table.row("  tool to buy: " + tool.name(), Words.range(tool.price().amount()), "", "");
         }
-        table.write(out);
-        out.append("Together " + Words.whole(repair.meanCost()) + " and " + Words.hours(repair.meanHours().value())
+        out.table(table);
+        out.say("Together " + Words.whole(repair.meanCost()) + " and " + Words.hours(repair.meanHours().value())
                 + " hours; as separate jobs " + Words.hours(repair.separateHours().value()) + " hours, "
                 + Words.hours(repair.hoursSaved().value()) + " saved. Set aside for jobs done again: "
-                + Words.whole(repair.comebackReserve()) + ".\n");
+                + Words.whole(repair.comebackReserve()) + ".");
         offers(out, repair);
     }
 
-    private void offers(Appendable out, RepairPlan repair) throws IOException {
+    private void offers(Prose out, RepairPlan repair) throws IOException {
         if (sources.isEmpty()) {
             return;
         }
-        out.append("\nWhere its parts can come from\n");
+        out.title("Where its parts can come from");
         TextTable table = new TextTable().left("part of", 50).left("source").right("price").right("again in a year")
                 .right("days").right("with that").left("");
         for (RepairPlan.Job job : repair.jobs()) {
@@ -60,7 +60,7 @@ public record PlanReport(Optional<RepairPlan> plan, Map<String, List<SourceOffer
                         offer.chosen() ? "taken" : offer.allowed() ? "" : "not allowed");
             }
         }
-        table.write(out);
+        out.table(table);
     }
 
     void json(JsonReport json) throws IOException {

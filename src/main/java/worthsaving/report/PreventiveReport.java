@@ -23,13 +23,13 @@ public record PreventiveReport(List<Preventive> items, Holding holding) {
         items = List.copyOf(items);
     }
 
-    void text(Appendable out) throws IOException {
+    void text(Prose out) throws IOException {
         if (items.isEmpty()) {
             return;
         }
-        out.append(String.format(Locale.ROOT,
-                "%nWhile you are in there (kept %.1f years at %,.0f miles a year; chances from"
-                + " wear, a guess)%n", holding.years(), holding.milesPerYear()));
+        out.title(String.format(Locale.ROOT,
+                "While you are in there (kept %.1f years at %,.0f miles a year; chances from"
+                + " wear, a guess)", holding.years(), holding.milesPerYear()));
         TextTable table = new TextTable().left("item", 50).left("part").right("now").right("later")
                 .right("pays above").right("chance needed").left("", 90);
         for (Preventive p : items.subList(0, Math.min(SHOWN, items.size()))) {
@@ -38,7 +38,7 @@ public record PreventiveReport(List<Preventive> items, Holding holding) {
                     (p.pays() ? "renew it, saves " + Words.whole(p.gain()) : "leave it")
                             + (p.protects().isEmpty() ? "" : "; root cause, protects: " + p.protects()));
         }
-        table.write(out);
+        out.table(table);
     }
 
     void json(JsonReport json) throws IOException {

@@ -16,8 +16,15 @@ public final class QuoteReport implements Report {
 
     private final Appraisal appraisal;
     private final ShopQuote work;
+    private final VinGuard vin;
 
     public QuoteReport(Appraisal appraisal, ShopQuote work) {
+        this(appraisal, work, VinGuard.HIDDEN);
+    }
+
+    /** With or without the vehicle identification number in an id. */
+    public QuoteReport(Appraisal appraisal, ShopQuote work, VinGuard vin) {
+        this.vin = vin;
         this.appraisal = appraisal;
         this.work = work;
     }
@@ -98,7 +105,7 @@ public final class QuoteReport implements Report {
 
     public void json(Appendable out) throws IOException {
         JsonReport json = new JsonReport(out, "worthsaving/quote", VERSION)
-                .field("id", appraisal.listing().id())
+                .field("id", vin.text(appraisal.listing().id()))
                 .field("hourly", work.quote().hourly().amount())
                 .field("mean", work.quote().mean().amount())
                 .field("hours", work.quote().hours().value())

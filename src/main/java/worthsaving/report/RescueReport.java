@@ -17,8 +17,15 @@ public final class RescueReport implements Report {
     private static final int VERSION = 1;
 
     private final Rescue rescue;
+    private final VinGuard vin;
 
     public RescueReport(Rescue rescue) {
+        this(rescue, VinGuard.HIDDEN);
+    }
+
+    /** With or without the vehicle identification number in an id. */
+    public RescueReport(Rescue rescue, VinGuard vin) {
+        this.vin = vin;
         this.rescue = rescue;
     }
 
@@ -83,7 +90,7 @@ public final class RescueReport implements Report {
 
     public void json(Appendable out) throws IOException {
         JsonReport json = new JsonReport(out, "worthsaving/rescue", VERSION)
-                .field("id", rescue.appraisal().listing().id())
+                .field("id", vin.text(rescue.appraisal().listing().id()))
                 .field("months", rescue.plan().months())
                 .field("miles", rescue.plan().distance().miles())
                 .field("quote", rescue.quote().map(RescueReport::cents).orElse(null))

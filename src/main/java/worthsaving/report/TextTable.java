@@ -2,6 +2,7 @@ package worthsaving.report;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -14,6 +15,8 @@ public final class TextTable {
 
     private final List<Column> columns = new ArrayList<>();
     private final List<List<String>> rows = new ArrayList<>();
+    /** The same rows as they came. */
+    private final List<List<String>> full = new ArrayList<>();
 
     private record Column(String title, boolean right, int widest) {}
 
@@ -39,6 +42,7 @@ public final class TextTable {
         if (cells.length != columns.size()) {
             throw new IllegalArgumentException("a row of " + columns.size() + " cells is needed, not " + cells.length);
         }
+        full.add(Arrays.stream(cells).map(c -> c == null ? "" : c.toString()).toList());
         List<String> row = new ArrayList<>();
         for (int i = 0; i < cells.length; i++) {
             row.add(cut(cells[i] == null ? "" : plain(cells[i].toString()), columns.get(i).widest()));
@@ -74,6 +78,27 @@ public final class TextTable {
             line.append(columns.get(i).right() ? pad + cells.get(i) : cells.get(i) + pad);
         }
         out.append(line.toString().stripTrailing()).append('\n');
+    }
+
+    /** As a table of GitHub Flavored Markdown; nothing is cut. */
+    void markdown(Appendable out) throws IOException {
+        out.append('|');
+        for (Column column : columns) {
+            out.append(' ').append(Markdown.text(column.title())).append(" |");
+        }
+        out.append("\n|");
+        for (Column column : columns) {
+            out.append(column.right() ? " ---: |" : " --- |");
+        }
+        out.append('\n');
+        for (List<String> row : full) {
+            out.append('|');
+            for (int i = 0; i < row.size(); i++) {
+                out.append(' ').append(columns.get(i).right() ? Markdown.figure(row.get(i)) : Markdown.cell(row.get(i)))
+                        .append(" |");
+            }
+            out.append('\n');
+        }
     }
 
     /** One line without control and direction-changing characters. */

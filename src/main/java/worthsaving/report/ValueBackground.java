@@ -30,12 +30,12 @@ public record ValueBackground(String typical, List<LevelRow> level, List<AlikeCa
     }
 
     /** By how much the user's comparables moved the level, and which of them did. */
-    void level(Appendable out) throws IOException {
+    void level(Prose out) throws IOException {
         if (level.isEmpty()) {
             return;
         }
         double shift = level.stream().mapToDouble(LevelRow::moves).sum();
-        out.append(String.format(Locale.ROOT, "%nYour comparables move the price level by %+.1f %%%n", 100 * Math.expm1(shift)));
+        out.title(String.format(Locale.ROOT, "Your comparables move the price level by %+.1f %%", 100 * Math.expm1(shift)));
         double perLog = shift == 0 ? 1 : Math.expm1(shift) / shift;
         TextTable table = new TextTable().left("row", 30).left("car", 30).right("price").left("").left("seen")
                 .right("against model").right("weight").right("moves");
@@ -44,20 +44,20 @@ public record ValueBackground(String typical, List<LevelRow> level, List<AlikeCa
             table.row(c.origin(), c.car().label(), Words.whole(c.price()), kind(c.kind()), c.seen(),
                     share(r.above(), 0), String.format(Locale.ROOT, "%.2f", r.weight()), share(r.moves() * perLog, 1));
         }
-        table.write(out);
-        out.append(String.format("Weight: likeness to this car in make and model, age and mileage. Haggling, title and date "
-                + "are allowed for; the moves add up.%n"));
+        out.table(table);
+        out.say("Weight: likeness to this car in make and model, age and mileage. Haggling, title and date "
+                + "are allowed for; the moves add up.");
     }
 
     /** The priced cars most like this one. */
-    void alike(Appendable out) throws IOException {
+    void alike(Prose out) throws IOException {
         if (alike.isEmpty()) {
             if (!whyNone.isEmpty()) {
-                out.append(String.format("%nPriced cars like it: none. %s%n", whyNone));
+                out.title("Priced cars like it: none. " + whyNone);
             }
             return;
         }
-        out.append(String.format("%nPriced cars most like it%n"));
+        out.title("Priced cars most like it");
         TextTable table = new TextTable().left("car", 30).right("price").left("").left("seen").left("differs", 48)
                 .right("says this sells for").left("row", 48);
         for (AlikeCar a : alike) {
@@ -65,11 +65,11 @@ public record ValueBackground(String typical, List<LevelRow> level, List<AlikeCa
                     a.differs().isEmpty() ? "in nothing stated" : String.join(", ", a.differs()), Words.whole(a.adjusted()),
                     a.origin());
         }
-        table.write(out);
+        out.table(table);
     }
 
     /** Contributions with where they start and where they end. */
-    void contributions(ValueForecast value, Appendable out) throws IOException {
+    void contributions(ValueForecast value, Prose out) throws IOException {
         if (value.contributions().isEmpty()) {
             return;
         }
@@ -79,9 +79,9 @@ public record ValueBackground(String typical, List<LevelRow> level, List<AlikeCa
         table.row("a typical car", "", Words.whole(median - added));
         value.contributions().forEach(c -> table.row("  " + c.feature(), c.value(), signed(c.money().amount())));
         table.row("this car, median", "", Words.whole(median));
-        table.write(out);
+        out.table(table);
         if (!typical.isEmpty()) {
-            out.append("A typical car here: ").append(typical).append(", under the same factors.\n");
+            out.say("A typical car here: " + typical + ", under the same factors.");
         }
     }
 

@@ -23,7 +23,7 @@ record WaysReport(Appraisal appraisal, double ruleShare) {
 
     private static final double WORST = 0.95;
 
-    void text(Appendable out) throws IOException {
+    void text(Prose out) throws IOException {
         Assessment a = appraisal.assessment();
         boolean averse = a.rule().riskTolerance().isPresent();
         TextTable table = new TextTable().left("way").right("expected").right("loss").right("worst 5 %").right("10 %")
@@ -42,22 +42,22 @@ record WaysReport(Appraisal appraisal, double ruleShare) {
                 w.mostToPay().map(Words::whole).orElse("-"), a.certaintyEquivalent(w.way()).map(Words::whole).orElse("")};
             table.row(averse ? row : Arrays.copyOf(row, row.length - 1));
         }
-        table.write(out);
-        out.append("Cash out is what is laid out before any comes back; at worst, what it does not exceed in 95 of 100"
-                + " cases.\n");
+        out.table(table);
+        out.say("Cash out is what is laid out before any comes back; at worst, what it does not exceed in 95 of 100"
+                + " cases.");
         if (averse) {
-            out.append("Sure: what the profit is worth for certain to a risk tolerance of "
-                    + Words.whole(a.rule().riskTolerance().get()) + ".\n");
+            out.say("Sure: what the profit is worth for certain to a risk tolerance of "
+                    + Words.whole(a.rule().riskTolerance().get()) + ".");
         }
         WayResult shown = a.best() == WayOut.WALK_AWAY ? a.way(WayOut.REPAIR_AND_SELL) : a.bestWay();
         ThreePoint cases = ThreePoint.extendedPearsonTukey(shown.profit()::quantile);
-        out.append("To " + shown.way().label() + ", told in three cases: " + Words.whole(cases.low()) + " (18.5 %), "
-                + Words.whole(cases.middle()) + " (63 %), " + Words.whole(cases.high()) + " (18.5 %).\n");
+        out.say("To " + shown.way().label() + ", told in three cases: " + Words.whole(cases.low()) + " (18.5 %), "
+                + Words.whole(cases.middle()) + " (63 %), " + Words.whole(cases.high()) + " (18.5 %).");
         if (appraisal.likelyPlan().isPresent()) {
             Money cost = appraisal.likelyPlan().map(RepairPlan::meanCost).orElseThrow();
-            out.append("Rule of thumb, " + Words.percent(ruleShare) + " of the running value less the likely repair: "
+            out.say("Rule of thumb, " + Words.percent(ruleShare) + " of the running value less the likely repair: "
                     + Words.whole(RulesOfThumb.mostToPay(appraisal.value().mean(), ruleShare, cost)) + "; this tool: "
-                    + a.mostToPay().wholeLimit().map(Words::whole).orElse("nothing") + ".\n");
+                    + a.mostToPay().wholeLimit().map(Words::whole).orElse("nothing") + ".");
         }
     }
 

@@ -23,6 +23,7 @@ import worthsaving.desktop.catalogue.Shown;
 import worthsaving.desktop.lot.LotColumn;
 import worthsaving.intake.IntakeFault;
 import worthsaving.ranking.Order;
+import worthsaving.report.sheet.Audience;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Observation;
 import worthsaving.vehicle.Powertrain;
@@ -44,7 +45,7 @@ class TextsTest {
             Map.entry("drive", Powertrain.Drive.class), Map.entry("title", TitleBrand.class),
             Map.entry("problem", IntakeFault.Effect.class), Map.entry("hazard", Exposure.Hazard.class),
             Map.entry("level", Exposure.Level.class),
-            Map.entry("catalogue.shown", Shown.class));
+            Map.entry("catalogue.shown", Shown.class), Map.entry("sheet.for", Audience.class));
 
     @Test
     void every_text_that_the_code_asks_for_is_there() {

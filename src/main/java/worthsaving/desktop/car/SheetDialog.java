@@ -1,0 +1,113 @@
+package worthsaving.desktop.car;
+
+import java.io.File;
+import java.util.List;
+import java.util.Optional;
+import javafx.print.PageLayout;
+import javafx.print.PrinterJob;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ButtonType;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Dialog;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.image.ImageView;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import javafx.stage.FileChooser;
+import javafx.stage.Window;
+import worthsaving.desktop.Choices;
+import worthsaving.desktop.Texts;
+import worthsaving.desktop.Words;
+import worthsaving.report.sheet.Audience;
+
+/** Asks for whom a decision sheet is, and saves or prints it. */
+public final class SheetDialog extends Dialog<Void> {
+
+    private final SheetModel model;
+
+    public SheetDialog(Window owner, SheetModel model) {
+        this.model = model;
+        initOwner(owner);
+        setTitle(Texts.of("sheet.title"));
+        getDialogPane().getStylesheets().addAll(owner.getScene().getRoot().getStylesheets());
+        getDialogPane().setStyle(owner.getScene().getRoot().getStyle());
+        getDialogPane().getButtonTypes().add(ButtonType.CLOSE);
+        ComboBox<Audience> whom =
+                Choices.of("sheet.for", Audience.values(), Audience.FLIPPER, model::setAudience);
+        whom.setId("sheet-for");
+        TextField quote = new TextField();
+        quote.setId("sheet-quote");
+        quote.textProperty().addListener((o, was, is) -> model.setQuote(is));
+        quote.disableProperty().bind(whom.valueProperty().isNotEqualTo(Audience.OWNER));
+        Label photos = Words.wrapped("", "soft");
+        photos.textProperty().bind(model.photoNamesProperty());
+        Label message = Words.wrapped("", "soft");
+        message.setId("sheet-message");
+        message.textProperty().bind(model.messageProperty());
+        HBox actions = new HBox(8, button("sheet.pdf", () -> save("sheet.pdf_files", "*.pdf")),
+                button("sheet.html", () -> save("sheet.html_files", "*.html")), button("sheet.print", this::print));
+        actions.disableProperty().bind(model.busyProperty());
+        VBox content = new VBox(8, field("sheet.whom", whom), field("sheet.quote", quote),
+                button("sheet.photos", this::choosePhotos), photos, actions, message);
+        content.setPrefWidth(420);
+        getDialogPane().setContent(content);
+    }
+
+    private static Node field(String key, Node control) {
+        Label label = new Label(Texts.of(key));
+        label.setLabelFor(control);
+        return new VBox(2, label, control);
+    }
+
+    private static Button button(String key, Runnable action) {
+        Button button = new Button(Texts.of(key));
+        button.setId(key);
+        button.setOnAction(e -> action.run());
+        return button;
+    }
+
+    private Window window() {
+        return getDialogPane().getScene().getWindow();
+    }
+
+    private void choosePhotos() {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("sheet.photos"));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(
+                Texts.of("sheet.photo_files"), "*.jpg", "*.jpeg", "*.png", "*.JPG", "*.JPEG", "*.PNG"));
+        Optional.ofNullable(chooser.showOpenMultipleDialog(window()))
+                .ifPresent(files -> model.addPhotos(files.stream().map(File::toPath).toList()));
+    }
+
+    private void save(String kind, String pattern) {
+        FileChooser chooser = new FileChooser();
+        chooser.setTitle(Texts.of("sheet.title"));
+        chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(Texts.of(kind), List.of(pattern)));
+        chooser.setInitialFileName("sheet" + pattern.substring(1));
+        Optional.ofNullable(chooser.showSaveDialog(window())).ifPresent(file -> model.save(
+                file.getName().endsWith(pattern.substring(1)) ? file.toPath()
+                        : new File(file.getPath() + pattern.substring(1)).toPath()));
+    }
+
+    private void print() {
+        PrinterJob job = PrinterJob.createPrinterJob();
+        if (job == null) {
+            model.say(Texts.of("sheet.no_printer"));
+            return;
+        }
+        if (!job.showPrintDialog(window())) {
+            job.cancelJob();
+            return;
+        }
+        model.draw(picture -> {
+            PageLayout page = job.getJobSettings().getPageLayout();
+            ImageView view = new ImageView(picture.image());
+            view.setPreserveRatio(true);
+            view.setFitWidth(page.getPrintableWidth());
+            view.setFitHeight(page.getPrintableHeight());
+            model.say(job.printPage(view) && job.endJob() ? Texts.of("sheet.printed") : Texts.of("sheet.not_printed"));
+        });
+    }
+}
