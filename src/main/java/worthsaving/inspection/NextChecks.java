@@ -5,11 +5,9 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FindingKind;
-import worthsaving.catalog.Tool;
 import worthsaving.deal.Assessment;
 import worthsaving.deal.PatternProfit;
 import worthsaving.diagnosis.Diagnosis;
@@ -29,12 +27,12 @@ import worthsaving.quantity.Probability;
 public final class NextChecks {
 
     private final Catalogue catalogue;
-    private final Map<String, Tool> tools;
+    private final CheckCosts costs;
     private final CheckSettings settings;
 
     public NextChecks(Catalogue catalogue, CheckSettings settings) {
         this.catalogue = catalogue;
-        this.tools = catalogue.toolsById();
+        this.costs = new CheckCosts(catalogue, settings);
         this.settings = settings;
     }
 
@@ -75,19 +73,10 @@ public final class NextChecks {
                 finding,
                 Probability.of(Math.min(1, present.weight() / now.weight())),
                 new Money(gross, currency),
-                cost(finding),
+                costs.of(finding),
                 new Money(present.expectedProfit(), currency),
                 new Money(absent.expectedProfit(), currency),
                 present.buys() != absent.buys());
     }
 
-    private Money cost(FindingKind finding) {
-        Money cost = finding.cost().plus(finding.time().at(settings.hourly()));
-        for (String tool : finding.tools()) {
-            if (!settings.ownedTools().contains(tool) && tools.containsKey(tool)) {
-                cost = cost.plus(tools.get(tool).price().mean());
-            }
-        }
-        return cost;
-    }
 }

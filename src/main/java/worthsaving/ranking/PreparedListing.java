@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import worthsaving.deal.Assessment;
 import worthsaving.deal.BuyerRule;
+import worthsaving.deal.DealCase;
 import worthsaving.deal.DealTerms;
 import worthsaving.deal.PreparedDeal;
 import worthsaving.deal.Verdict;
@@ -50,8 +51,17 @@ public final class PreparedListing {
         this.assumptions = assumptions;
     }
 
+    public Listing listing() {
+        return listing;
+    }
+
     public Diagnosis diagnosis() {
         return diagnosis;
+    }
+
+    /** What the deal reckons with. */
+    public DealCase deal() {
+        return deal.deal();
     }
 
     /** @param ask asking price; without one the outcomes are shown at the most to pay */
