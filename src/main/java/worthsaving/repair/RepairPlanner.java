@@ -129,6 +129,11 @@ public final class RepairPlanner {
         return new PreventiveAdvice(table, plan).advise(needed);
     }
 
+    /** Access steps with all they require: none can be open without those. */
+    public Set<String> withRequired(Set<String> steps) {
+        return OpenAccess.closure(List.of(table.access.steps), steps);
+    }
+
     /**
      * What is still to be opened to reach some steps, requirements first, at the easing of what is open; as it
      * would be charged if nothing else were done.
