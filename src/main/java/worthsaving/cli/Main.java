@@ -25,8 +25,8 @@ import worthsaving.report.Words;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
-            RescueCommand.class, QuoteCommand.class, FitCommand.class, FitCommand.Report.class, AdvertCommand.class,
-            LotCommand.class, CatalogueCommand.class, MoneyCommand.class},
+            RescueCommand.class, QuoteCommand.class, TeardownCommand.class, FitCommand.class, FitCommand.Report.class,
+            AdvertCommand.class, LotCommand.class, CatalogueCommand.class, MoneyCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all done",

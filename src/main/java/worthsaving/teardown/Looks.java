@@ -123,8 +123,12 @@ final class Looks {
                 .collect(Collectors.joining(" and "));
     }
 
-    /** Tests of the complete car, each with two results. */
-    List<Look> testing(Diagnosis diagnosis, CheckCosts costs) {
+    /**
+     * Tests of the complete car, each with two results.
+     *
+     * @param riskyToo whether those that can hurt the car are among them
+     */
+    List<Look> testing(Diagnosis diagnosis, CheckCosts costs, boolean riskyToo) {
         if (!car.open.isEmpty()) {
             return List.of();
         }
@@ -134,7 +138,7 @@ final class Looks {
             boolean now = finding.stage() == Stage.DRIVEWAY || finding.stage() == Stage.TOOLS
                     || finding.stage() == Stage.INSPECTION;
             if (now && !diagnosis.evidence().findings().containsKey(finding.id())
-                    && (terms.riskyChecks() || !finding.canDoDamage())) {
+                    && (riskyToo || !finding.canDoDamage())) {
                 double[] present = chances.of(finding.id());
                 double[] absent = Arrays.stream(present).map(c -> 1 - c).toArray();
                 looks.add(new Look(finding.id(), "check: " + finding.name(), costs.of(finding).amount(), 0,

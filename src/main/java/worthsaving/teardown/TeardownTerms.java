@@ -8,20 +8,15 @@ import worthsaving.quantity.Hours;
  * @param closingShare share of an access step's hours that closing it again takes: due once, however the car is
  *     finished, and not at all when it is sold in pieces
  * @param look time to look at an item that is laid open, and to write down what was seen
- * @param riskyChecks whether checks that can hurt the car are offered
  */
-public record TeardownTerms(double closingShare, Hours look, boolean riskyChecks) {
+public record TeardownTerms(double closingShare, Hours look) {
 
     /** Expert guesses from memory, not measured: closing takes as long as opening, a look a quarter of an hour. */
-    public static final TeardownTerms USUAL = new TeardownTerms(0.5, Hours.of(0.25), false);
+    public static final TeardownTerms USUAL = new TeardownTerms(0.5, Hours.of(0.25));
 
     public TeardownTerms {
         if (!(closingShare >= 0 && closingShare <= 1)) {
             throw new IllegalArgumentException("the closing share must lie in 0 to 1, not " + closingShare);
         }
-    }
-
-    public TeardownTerms withRiskyChecks(boolean allowed) {
-        return new TeardownTerms(closingShare, look, allowed);
     }
 }
