@@ -20,6 +20,7 @@ public final class TeardownReport implements Report {
     private static final int OPTIONS_SHOWN = 8;
     private static final int PLACES_SHOWN = 10;
     private static final int RESULTS_SHOWN = 4;
+    private static final int CALLS_SHOWN = 8;
     private static final String CAUTION = "Stands on rated points, fuel pressure relieved, battery off where airbags or"
             + " high voltage are near; trained persons only on high voltage. Local rules come first.";
 
@@ -53,7 +54,6 @@ public final class TeardownReport implements Report {
         order(out);
         calls(out);
         cautions(out);
-        out.append('\n').append(Words.ESTIMATES).append('\n');
     }
 
     private String headline() {
@@ -149,7 +149,7 @@ public final class TeardownReport implements Report {
                 + " on average, not over " + Words.whole(q.notExceeded(.95)) + " with 95 %. Ceiling to agree for the"
                 + " rest: " + Words.whole(q.ceiling()) + ", all in all " + Words.whole(billed.plus(q.ceiling())) + "; "
                 + Words.percent(q.chanceAbove(q.ceiling())) + " chance that it is not enough.");
-        for (ShopQuote.CallPoint c : q.calls()) {
+        for (ShopQuote.CallPoint c : q.calls().stream().limit(CALLS_SHOWN).toList()) {
             say(out, "- call the owner when " + c.name() + (c.sound() ? " is sound" : " has failed too") + " ("
                     + Words.percent(c.chance()) + "): " + (c.change().amount() < 0 ? "" : "+")
                     + Words.whole(c.change()) + ", the rest then " + Words.whole(c.price())

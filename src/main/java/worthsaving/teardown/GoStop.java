@@ -36,7 +36,7 @@ import worthsaving.teardown.Prospect.Look;
  */
 public final class GoStop {
 
-    private static final double MOST_WORK = 6e6;
+    private static final double MOST_WORK = 3e6;
     /** What one key of the induction holds. */
     private static final int MOST_LOOKS = 12;
     private static final int RULES = 8;
@@ -152,7 +152,8 @@ public final class GoStop {
         FindingChances chances = diagnosis.network().findingChances(car.patterns);
         for (FindingKind f : catalogue.findings()) {
             boolean seen = diagnosis.evidence().findings().containsKey(f.id());
-            boolean here = f.stage() == FindingKind.Stage.OPENED_UP || f.stage() == FindingKind.Stage.INSPECTION;
+            boolean here = f.stage() == FindingKind.Stage.OPENED_UP
+                    || car.open.isEmpty() && f.stage() == FindingKind.Stage.INSPECTION;
             if (!seen && here) {
                 rule(given, f.id(), f.name(), true, chances.of(f.id()), now).ifPresent(rules::add);
             }
