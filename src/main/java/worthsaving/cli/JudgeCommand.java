@@ -13,11 +13,13 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Holding;
+import worthsaving.ranking.Interview;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.ValueSource;
 import worthsaving.report.CaseReport;
 import worthsaving.report.PlanReport;
 import worthsaving.report.PreventiveReport;
+import worthsaving.report.QuestionsReport;
 import worthsaving.vehicle.Listing;
 
 /** Judges one listing, with everything the verdict rests on. */
@@ -27,6 +29,8 @@ import worthsaving.vehicle.Listing;
         mixinStandardHelpOptions = true)
 class JudgeCommand implements Callable<Integer> {
 
+    private static final int MOST_QUESTIONS = 8;
+
     @ParentCommand
     private Main main;
 
@@ -35,6 +39,10 @@ class JudgeCommand implements Callable<Integer> {
 
     @Option(names = "--json", description = "Print results as JSON, for scripts.")
     private boolean json;
+
+    @Option(names = "--questions",
+            description = "Print what to ask the seller, ready to copy, with what each answer would change.")
+    private boolean questions;
 
     @Option(names = "--keep-years", paramLabel = "YEARS", defaultValue = "1",
             description = "How long the car is kept, or answered for, once it runs: for what to renew while it is open "
@@ -62,10 +70,15 @@ class JudgeCommand implements Callable<Integer> {
         ValueSource values = valueBetween == null ? opened.valuer()::forecast : own();
         Judge judge = new Judge(catalogue, values, one.settings(catalogue, main.seed()));
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
+        if (questions) {
+            new QuestionsReport(appraisal, new Interview(judge).questions(appraisal, MOST_QUESTIONS))
+                    .text(spec.commandLine().getOut());
+            return ExitCode.OK;
+        }
         print(new CaseReport(appraisal, catalogue,
                 new PreventiveReport(judge.whileInThere(appraisal, holding), holding),
                 new PlanReport(appraisal.likelyPlan(), judge.partSources(appraisal),
-                        judge.whyNoPlan(appraisal))), spec.commandLine().getOut());
+                        judge.whyNoPlan(appraisal)), judge.lookAhead(appraisal)), spec.commandLine().getOut());
         return ExitCode.OK;
     }
 

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FindingKind;
@@ -54,6 +55,18 @@ public final class NextChecks {
         }
         values.sort(Comparator.comparing(CheckValue::net).reversed().thenComparing(v -> v.finding().id()));
         return values;
+    }
+
+    /**
+     * Two checks together, for when no single one is worth its cost.
+     *
+     * @param assessment of the diagnosis's own failure patterns, at the price in question
+     */
+    public Optional<LookAhead.Pair> lookAhead(Diagnosis diagnosis, Assessment assessment) {
+        Set<String> known = diagnosis.evidence().findings().keySet();
+        List<FindingKind> open = catalogue.findings().stream()
+                .filter(f -> !known.contains(f.id()) && possible(f)).toList();
+        return new LookAhead(costs).best(open, diagnosis, assessment);
     }
 
     private boolean possible(FindingKind finding) {

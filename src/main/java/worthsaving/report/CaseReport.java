@@ -15,6 +15,7 @@ import worthsaving.diagnosis.Belief;
 import worthsaving.diagnosis.Influence;
 import worthsaving.diagnosis.Story;
 import worthsaving.inspection.CheckValue;
+import worthsaving.inspection.LookAhead;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.valuation.ValueForecast;
@@ -33,6 +34,7 @@ public final class CaseReport {
     private final PreventiveReport whileInThere;
     private final PlanReport plan;
     private final WaysReport ways;
+    private final Optional<LookAhead.Pair> together;
 
     public CaseReport(Appraisal appraisal, Catalogue catalogue) {
         this(appraisal, catalogue, PreventiveReport.NONE);
@@ -45,7 +47,14 @@ public final class CaseReport {
 
     /** With where the parts can come from, too. */
     public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere, PlanReport plan) {
+        this(appraisal, catalogue, whileInThere, plan, Optional.empty());
+    }
+
+    /** @param together two checks that are worth making together, where no single one is */
+    public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere, PlanReport plan,
+            Optional<LookAhead.Pair> together) {
         this.appraisal = appraisal;
+        this.together = together;
         this.plan = plan;
         this.ways = new WaysReport(appraisal, catalogue.moneyById().get("rule_share").figure().mode() / 100);
         this.whileInThere = whileInThere;
@@ -134,15 +143,31 @@ public final class CaseReport {
                 .toList();
         if (worth.isEmpty()) {
             say(out, "None would change what to do at that price by more than it costs.");
+            pair(out);
             return;
         }
-        TextTable table = new TextTable().left("check", 64).right("chance").right("worth").right("costs")
+        TextTable table = new TextTable().left("how").left("check", 64).right("chance").right("worth").right("costs")
                 .right("if met").right("if not");
-        for (CheckValue c : worth) {
-            table.row(c.finding().name(), Words.percent(c.chancePresent().value()), Words.whole(c.gross()),
+        for (CheckValue c : worth.stream().sorted(Comparator.comparing(c -> c.finding().stage())).toList()) {
+            table.row(Words.stage(c.finding().stage()), c.finding().name(), Words.percent(c.chancePresent().value()), Words.whole(c.gross()),
                     Words.whole(c.cost()), Words.whole(c.profitIfPresent()), Words.whole(c.profitIfAbsent()));
         }
         table.write(out);
+        for (CheckValue c : worth) {
+            if (c.finding().canDoDamage()) {
+                say(out, "Can hurt the car: " + c.finding().name() + ". " + c.finding().caution());
+            }
+        }
+    }
+
+    private void pair(Appendable out) throws IOException {
+        if (together.isPresent()) {
+            LookAhead.Pair pair = together.get();
+            say(out, "Two together would: first, " + pair.first().name() + "?"
+                    + pair.ifPresent().map(f -> " If so: " + f.name() + "?").orElse("")
+                    + pair.ifAbsent().map(f -> " If not: " + f.name() + "?").orElse("")
+                    + " Worth " + Words.whole(pair.net()) + " after their cost.");
+        }
     }
 
     private void cautions(Appendable out) throws IOException {

@@ -18,13 +18,13 @@ import worthsaving.valuation.ValueForecast;
 import worthsaving.vehicle.Listing;
 
 /** The invented lot of the project folder, worth what a made-up curve by age says. */
-final class SampleLot {
+public final class SampleLot {
 
     private static final Path FILE = Path.of("shared", "samples", "lot.csv");
 
     private SampleLot() {}
 
-    static List<Listing> read(Catalogue catalogue) {
+    public static List<Listing> read(Catalogue catalogue) {
         try (InputStream in = Files.newInputStream(FILE)) {
             return new ListingReader(
                     Vocabulary.of(catalogue, Set.of()), IntakeSettings.american(LocalDate.of(2025, 11, 25)))
@@ -36,7 +36,7 @@ final class SampleLot {
     }
 
     /** Not the shipped price model, so that a new fit of it moves nothing here. */
-    static ValueSource byAge() {
+    public static ValueSource byAge() {
         return (car, on) -> {
             double mode = 26_000 * Math.pow(0.88, car.ageYears(on).orElse(10));
             return new ValueForecast(new Range(0.7 * mode, mode, 1.4 * mode).asPert(), Money.USD, List.of(),
