@@ -24,7 +24,7 @@ class LookAheadTest {
     private static final Catalogue CATALOGUE = ShippedCatalogue.load();
     private static final Judge JUDGE =
             new Judge(CATALOGUE, SampleLot.byAge(), JudgeSettings.usual(CATALOGUE, Seed.DEFAULT));
-    private static final List<Listing> LOT = SampleLot.read(CATALOGUE).subList(0, 8);
+    private static final List<Listing> LOT = SampleLot.read(CATALOGUE).subList(20, 25);
 
     private static Optional<Appraisal> appraisal(Listing listing) {
         return JUDGE.judge(listing) instanceof Judged.Done done ? Optional.of(done.appraisal()) : Optional.empty();
