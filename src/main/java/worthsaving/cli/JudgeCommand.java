@@ -13,11 +13,13 @@ import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Holding;
+import worthsaving.ranking.Interview;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.ValueSource;
 import worthsaving.report.CaseReport;
 import worthsaving.report.PlanReport;
 import worthsaving.report.PreventiveReport;
+import worthsaving.report.QuestionsReport;
 import worthsaving.vehicle.Listing;
 
 /** Judges one listing, with everything the verdict rests on. */
@@ -26,6 +28,8 @@ import worthsaving.vehicle.Listing;
         description = "Judges one listing of a table: verdict, value, what may have failed, repair, ways out, checks.",
         mixinStandardHelpOptions = true)
 class JudgeCommand implements Callable<Integer> {
+
+    private static final int MOST_QUESTIONS = 8;
 
     @ParentCommand
     private Main main;
@@ -38,6 +42,10 @@ class JudgeCommand implements Callable<Integer> {
 
     @Mixin
     private ExportForm export;
+
+    @Option(names = "--questions",
+            description = "Print what to ask the seller, ready to copy, with what each answer would change.")
+    private boolean questions;
 
     @Option(names = "--keep-years", paramLabel = "YEARS", defaultValue = "1",
             description = "How long the car is kept, or answered for, once it runs: for what to renew while it is open "
@@ -66,11 +74,17 @@ class JudgeCommand implements Callable<Integer> {
         ValueSource values = valueBetween == null ? opened.valuer()::forecast : own(catalogue.currency());
         Judge judge = new Judge(catalogue, values, one.settings(catalogue, main.seed()));
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
+        if (questions) {
+            new QuestionsReport(appraisal, new Interview(judge).questions(appraisal, MOST_QUESTIONS))
+                    .text(spec.commandLine().getOut());
+            return ExitCode.OK;
+        }
         print(new CaseReport(appraisal, catalogue,
                 new CaseReport.More(new PreventiveReport(judge.whileInThere(appraisal, holding), holding),
                         new PlanReport(appraisal.likelyPlan(), judge.partSources(appraisal),
                                 judge.whyNoPlan(appraisal)),
-                        priced.beside(listing, opened.ground(), err), export.guard())), opened.note());
+                        priced.beside(listing, opened.ground(), err), judge.lookAhead(appraisal), export.guard())),
+                opened.note());
         return ExitCode.OK;
     }
 

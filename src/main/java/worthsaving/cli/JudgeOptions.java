@@ -49,6 +49,11 @@ final class JudgeOptions {
             description = "How far a car is towed when its row does not say (default: 30).")
     private Double towMiles;
 
+    @Option(names = "--allow-risky-checks",
+            description = "Offer checks that can hurt the car too, such as cranking a suspected jumped chain; each "
+                    + "carries its caution.")
+    private boolean riskyChecks;
+
     @Option(names = "--model", paramLabel = "FILE|NAME", defaultValue = "us",
             description = "Price model: a file, or the name of one in models, such as us or de (default: "
                     + "${DEFAULT-VALUE}). Market, currency and units follow it.")
@@ -103,7 +108,8 @@ final class JudgeOptions {
             if (towMiles != null) {
                 settings = settings.withTowMiles(towMiles);
             }
-            return workshop.applyTo(settings, catalogue);
+            JudgeSettings equipped = workshop.applyTo(settings, catalogue);
+            return equipped.withChecks(equipped.checks().withDamaging(riskyChecks));
         } catch (IllegalArgumentException e) {
             throw new UserError(ExitCode.USAGE, e.getMessage());
         }

@@ -25,7 +25,8 @@ import worthsaving.report.Words;
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
-            RescueCommand.class, QuoteCommand.class, SheetCommand.class, FitCommand.class, FitCommand.Report.class,
+            RescueCommand.class, QuoteCommand.class, SheetCommand.class, TeardownCommand.class,
+            FitCommand.class, FitCommand.Report.class,
             AdvertCommand.class, LotCommand.class, CatalogueCommand.class, MoneyCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {

@@ -26,6 +26,8 @@ import worthsaving.vehicle.TitleBrand;
  * @param method how the outcome is computed
  * @param usual probability of each item before any finding, by id: what is likely anyway is no reason for a
  *     verdict; an item not named counts from zero
+ * @param bought whether it stands in the own workshop: what buying and fetching it cost is spent, and counts in
+ *     no way out
  */
 public record DealCase(
         FailurePatterns patterns,
@@ -38,7 +40,8 @@ public record DealCase(
         Money usualFaults,
         Optional<Money> offeredAt,
         Method method,
-        Map<String, Double> usual) {
+        Map<String, Double> usual,
+        boolean bought) {
 
     /**
      * How the outcome is computed.
@@ -84,6 +87,22 @@ public record DealCase(
         }
     }
 
+    /** A car not yet bought. */
+    public DealCase(
+            FailurePatterns patterns,
+            Repairs repairs,
+            Labour labour,
+            ValueForecast value,
+            double towMiles,
+            TitleBrand title,
+            Map<String, FailureItem> items,
+            Money usualFaults,
+            Optional<Money> offeredAt,
+            Method method,
+            Map<String, Double> usual) {
+        this(patterns, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, method, usual, false);
+    }
+
     /** A car whose value is that of one without any fault, and which nobody has put a price on. */
     public DealCase(
             FailurePatterns patterns,
@@ -100,6 +119,16 @@ public record DealCase(
 
     public DealCase withMethod(Method other) {
         return new DealCase(patterns, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, other,
-                usual);
+                usual, bought);
+    }
+
+    /**
+     * The same car once it is bought and fetched, to be mended by other plans.
+     *
+     * @param worthAsItStands factor on the price it was offered at, which nobody pays for a car in pieces
+     */
+    public DealCase bought(FailurePatterns left, Repairs by, double worthAsItStands) {
+        return new DealCase(left, by, labour, value, towMiles, title, items, usualFaults,
+                offeredAt.map(offer -> offer.times(worthAsItStands)), method, usual, true);
     }
 }

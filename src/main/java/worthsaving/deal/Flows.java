@@ -51,7 +51,7 @@ final class Flows {
                     + at(Term.PARTS_SHIPPING, i) + at(Term.DISPOSAL, i);
             double back = at(Term.REPEAT_BORNE, i) * (level.backCash() * work.backCash()[i] * parts
                     + level.backHours() * work.backHours()[i] * speed * rate);
-            double days = at(Term.DAYS_IN_YARD, i) + at(Term.DAYS_WAITING, i) + hours / at(Term.WORK_PER_DAY, i)
+            double days = yardDays(i) + at(Term.DAYS_WAITING, i) + hours / at(Term.WORK_PER_DAY, i)
                     + at(Term.DAYS_TO_SELL, i);
             double spared = at(Term.USUAL_FAULTS_SHARE, i) * deal.usualFaults().amount();
             double sale = (level.value() * value[i] + spared) * (1 - at(Term.HAGGLE, i))
@@ -104,16 +104,14 @@ final class Flows {
         double rate = deal.labour().hourly().amount();
         boolean own = deal.labour().own();
         double labour = exitHours * at(Term.OWN_HOURLY, i) + (own ? opening * rate : 0);
-        double days = at(Term.DAYS_IN_YARD, i) + opening / at(Term.WORK_PER_DAY, i) + exitDays;
+        double days = yardDays(i) + opening / at(Term.WORK_PER_DAY, i) + exitDays;
         set(flow, i, receipt, own ? 0 : opening * rate, exitHours + (own ? opening : 0), labour, days);
     }
 
     private void set(
             Flow flow, int i, double receipt, double cash, double ownHours, double ownLabour, double days) {
-        double yardDays = at(Term.DAYS_IN_YARD, i);
-        double fixed = at(Term.GATE_FEES, i) + at(Term.TOW_HOOK_UP, i) + at(Term.TOW_PER_MILE, i) * deal.towMiles()
-                + at(Term.TITLE_TRANSFER, i) + at(Term.TITLE_HISTORY, i) + at(Term.INSPECTION_PAID, i)
-                + at(Term.STORAGE_PER_DAY_YARD, i) * yardDays;
+        double yardDays = yardDays(i);
+        double fixed = deal.bought() ? 0 : buying(i);
         double holding = at(Term.HOLDING_PER_DAY_OWN, i) * (days - yardDays);
         double capital = at(Term.CAPITAL_RATE, i) * days / DAYS_PER_YEAR;
         double priceFactor = (1 + at(Term.AUCTION_PREMIUM, i)) * (1 + at(Term.SALES_TAX, i));
@@ -125,6 +123,17 @@ final class Flows {
         flow.cashOut()[i] = fixed + cash + holding;
         flow.priceFactor()[i] = priceFactor;
         flow.days()[i] = days;
+    }
+
+    /** What buying and fetching it costs, the price apart. */
+    private double buying(int i) {
+        return at(Term.GATE_FEES, i) + at(Term.TOW_HOOK_UP, i) + at(Term.TOW_PER_MILE, i) * deal.towMiles()
+                + at(Term.TITLE_TRANSFER, i) + at(Term.TITLE_HISTORY, i) + at(Term.INSPECTION_PAID, i)
+                + at(Term.STORAGE_PER_DAY_YARD, i) * at(Term.DAYS_IN_YARD, i);
+    }
+
+    private double yardDays(int i) {
+        return deal.bought() ? 0 : at(Term.DAYS_IN_YARD, i);
     }
 
     private double at(Term term, int i) {

@@ -5,7 +5,7 @@ package worthsaving.deal;
  *
  * <p>A job that does not work (chance 1 - success) is done again before the sale; one that comes back
  * (chance success x comeback) is done again after it. Doing again means the job's parts, consumables and
- * hours, and the access steps it needs, as the plan pays them.
+ * hours, and the access steps it needs, as the plan pays them; a step that is open now as if it were not.
  */
 final class PlanDraw {
 

@@ -14,7 +14,7 @@ import worthsaving.repair.RepairWork;
  */
 final class PlanDraws {
 
-    private record Step(int number, DrawnRange hours) {}
+    private record Step(int number, DrawnRange hours, DrawnRange again) {}
 
     private final Labour labour;
     private final QuasiPoints points;
@@ -32,10 +32,12 @@ final class PlanDraws {
 
     PlanDraw of(RepairWork work) {
         DrawnRange[] paid = new DrawnRange[work.access().size()];
+        DrawnRange[] again = new DrawnRange[paid.length];
         int[] numberOf = new int[paid.length];
         for (int s = 0; s < paid.length; s++) {
             Step step = steps.computeIfAbsent(work.access().get(s), this::step);
             paid[s] = step.hours();
+            again[s] = step.again();
             numberOf[s] = step.number();
         }
         PlanDraw.Job[] ready = new PlanDraw.Job[work.jobs().size()];
@@ -48,7 +50,7 @@ final class PlanDraws {
         }
         DrawnRange[] byNumber = new DrawnRange[numbers.size()];
         for (int s = 0; s < paid.length; s++) {
-            byNumber[numberOf[s]] = paid[s];
+            byNumber[numberOf[s]] = again[s];
         }
         DrawnRange[][] reach = new DrawnRange[ready.length][];
         for (int j = 0; j < ready.length; j++) {
@@ -69,7 +71,10 @@ final class PlanDraws {
     }
 
     private Step step(RepairPlan.PaidStep step) {
-        return new Step(number(step.id()), hours(step.hours().hours(), step.id(), "access:"));
+        DrawnRange hours = hours(step.hours().hours(), step.id(), "access:");
+        DrawnRange again = step.again().equals(step.hours()) ? hours
+                : hours(step.again().hours(), step.id(), "access:");
+        return new Step(number(step.id()), hours, again);
     }
 
     private PlanDraw.Job job(RepairPlan.Job job) {

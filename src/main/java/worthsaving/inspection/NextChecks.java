@@ -5,11 +5,10 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FindingKind;
-import worthsaving.catalog.Tool;
 import worthsaving.deal.Assessment;
 import worthsaving.deal.PatternProfit;
 import worthsaving.diagnosis.Diagnosis;
@@ -29,12 +28,12 @@ import worthsaving.quantity.Probability;
 public final class NextChecks {
 
     private final Catalogue catalogue;
-    private final Map<String, Tool> tools;
+    private final CheckCosts costs;
     private final CheckSettings settings;
 
     public NextChecks(Catalogue catalogue, CheckSettings settings) {
         this.catalogue = catalogue;
-        this.tools = catalogue.toolsById();
+        this.costs = new CheckCosts(catalogue, settings);
         this.settings = settings;
     }
 
@@ -58,6 +57,18 @@ public final class NextChecks {
         return values;
     }
 
+    /**
+     * Two checks together, for when no single one is worth its cost.
+     *
+     * @param assessment of the diagnosis's own failure patterns, at the price in question
+     */
+    public Optional<LookAhead.Pair> lookAhead(Diagnosis diagnosis, Assessment assessment) {
+        Set<String> known = diagnosis.evidence().findings().keySet();
+        List<FindingKind> open = catalogue.findings().stream()
+                .filter(f -> !known.contains(f.id()) && possible(f)).toList();
+        return new LookAhead(costs).best(open, diagnosis, assessment);
+    }
+
     private boolean possible(FindingKind finding) {
         return settings.stages().contains(finding.stage())
                 && settings.leaves().contains(finding.sellerAllows())
@@ -75,19 +86,10 @@ public final class NextChecks {
                 finding,
                 Probability.of(Math.min(1, present.weight() / now.weight())),
                 new Money(gross, currency),
-                cost(finding),
+                costs.of(finding),
                 new Money(present.expectedProfit(), currency),
                 new Money(absent.expectedProfit(), currency),
                 present.buys() != absent.buys());
     }
 
-    private Money cost(FindingKind finding) {
-        Money cost = finding.cost().plus(finding.time().at(settings.hourly()));
-        for (String tool : finding.tools()) {
-            if (!settings.ownedTools().contains(tool) && tools.containsKey(tool)) {
-                cost = cost.plus(tools.get(tool).price().mean());
-            }
-        }
-        return cost;
-    }
 }

@@ -20,6 +20,7 @@ import worthsaving.diagnosis.Diagnosis;
 import worthsaving.diagnosis.FailureNetwork;
 import worthsaving.diagnosis.Outcome;
 import worthsaving.diagnosis.Witnesses;
+import worthsaving.inspection.LookAhead;
 import worthsaving.inspection.NextChecks;
 import worthsaving.quantity.Money;
 import worthsaving.repair.PlanResult;
@@ -127,6 +128,19 @@ public final class Judge {
     public Optional<String> whyNoPlan(Appraisal appraisal) {
         return planner.find(likely(appraisal.diagnosis())) instanceof PlanResult.Infeasible stuck
                 ? Optional.of(stuck.message()) : Optional.empty();
+    }
+
+    /**
+     * Two checks to make together, where none is worth its cost by itself; empty where one is.
+     *
+     * @param appraisal of this judge
+     */
+    public Optional<LookAhead.Pair> lookAhead(Appraisal appraisal) {
+        if (appraisal.nextCheck().isPresent()
+                || !(prepare(appraisal.listing()) instanceof Preparation.Ready ready)) {
+            return Optional.empty();
+        }
+        return ready.listing().lookAhead(settings.terms(), settings.rule(), appraisal.checkedAt());
     }
 
     private Optional<Judged.Refused> refusal(Listing listing) {

@@ -60,6 +60,10 @@ public record JudgeSettings(
         return new JudgeSettings(other, terms, rule, trust, checks, method, patterns, towMilesAssumed);
     }
 
+    public JudgeSettings withChecks(CheckSettings other) {
+        return new JudgeSettings(workshop, terms, rule, trust, other, method, patterns, towMilesAssumed);
+    }
+
     public JudgeSettings withTowMiles(double miles) {
         return new JudgeSettings(workshop, terms, rule, trust, checks, method, patterns, miles);
     }

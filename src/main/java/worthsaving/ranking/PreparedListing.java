@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import worthsaving.deal.Assessment;
 import worthsaving.deal.BuyerRule;
+import worthsaving.deal.DealCase;
 import worthsaving.deal.DealTerms;
 import worthsaving.deal.PreparedDeal;
 import worthsaving.deal.Verdict;
 import worthsaving.diagnosis.Diagnosis;
 import worthsaving.inspection.CheckValue;
+import worthsaving.inspection.LookAhead;
 import worthsaving.inspection.NextChecks;
 import worthsaving.quantity.Money;
 import worthsaving.repair.RepairPlan;
@@ -50,8 +52,17 @@ public final class PreparedListing {
         this.assumptions = assumptions;
     }
 
+    public Listing listing() {
+        return listing;
+    }
+
     public Diagnosis diagnosis() {
         return diagnosis;
+    }
+
+    /** What the deal reckons with. */
+    public DealCase deal() {
+        return deal.deal();
     }
 
     /** @param ask asking price; without one the outcomes are shown at the most to pay */
@@ -64,6 +75,11 @@ public final class PreparedListing {
         }
         Money offer = assessment.mostToPay().limit().orElseThrow();
         return appraisal(assessment, verdict, checks.rank(diagnosis, deal.assess(terms, rule, Optional.of(offer))), offer);
+    }
+
+    /** Two checks that are worth making together at a price, where no single one is. */
+    Optional<LookAhead.Pair> lookAhead(DealTerms terms, BuyerRule rule, Money price) {
+        return checks.lookAhead(diagnosis, deal.assess(terms, rule, Optional.of(price)));
     }
 
     private Appraisal appraisal(Assessment assessment, Verdict verdict, List<CheckValue> ranked, Money checkedAt) {

@@ -49,9 +49,18 @@ public final class Quoter {
 
     /** @param hourly the shop's rate */
     public Quoter(Catalogue catalogue, JudgeSettings settings, Money hourly) {
+        this(catalogue, settings, hourly, Set.of());
+    }
+
+    /**
+     * For a car that is partly open.
+     *
+     * @param open ids of access steps that are open, whose hours are on the bill already
+     */
+    public Quoter(Catalogue catalogue, JudgeSettings settings, Money hourly, Set<String> open) {
         this.settings = settings;
         this.shop = settings.workshop().withWorker(new Worker.Shop(Worker.Shop.Kind.INDEPENDENT, hourly));
-        this.planner = new RepairPlanner(catalogue, shop);
+        this.planner = new RepairPlanner(catalogue, shop, open);
         this.items = catalogue.itemsById();
     }
 

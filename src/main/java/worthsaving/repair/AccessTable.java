@@ -31,10 +31,18 @@ final class AccessTable {
     private final Map<String, Integer> index = new HashMap<>();
 
     AccessTable(List<AccessStep> catalogue, Worker worker) {
+        this(catalogue, Set.of(), worker);
+    }
+
+    /** @param open ids of steps that are open, with all they require */
+    AccessTable(List<AccessStep> catalogue, Set<String> open, Worker worker) {
+        Map<String, AccessStep> closed = new HashMap<>();
+        catalogue.forEach(step -> closed.put(step.id(), step));
+        List<AccessStep> left = OpenAccess.left(catalogue, open);
         Map<String, AccessStep> byId = new HashMap<>();
-        catalogue.forEach(step -> byId.put(step.id(), step));
+        left.forEach(step -> byId.put(step.id(), step));
         List<AccessStep> ordered = new ArrayList<>();
-        catalogue.stream().sorted(Comparator.comparing(AccessStep::id)).forEach(step -> place(step, byId, ordered));
+        left.stream().sorted(Comparator.comparing(AccessStep::id)).forEach(step -> place(step, byId, ordered));
         steps = ordered.toArray(AccessStep[]::new);
         hours = new double[steps.length];
         closure = new BitSet[steps.length];
@@ -55,8 +63,9 @@ final class AccessTable {
                 easingSteps.set(easers[s][e]);
             }
             AccessStep step = steps[s];
+            HoursRange again = closed.get(step.id()).hours();
             paidSteps[s] = DoubleStream.concat(DoubleStream.of(1), Arrays.stream(easing[s]))
-                    .mapToObj(factor -> paidStep(step, factor))
+                    .mapToObj(factor -> paidStep(step, factor, open.contains(step.id()) ? again : null))
                     .toArray(RepairPlan.PaidStep[]::new);
         }
         if (easingSteps.cardinality() > MOST_EASING) {
@@ -130,8 +139,10 @@ final class AccessTable {
         return paidSteps[step][easer + 1];
     }
 
-    private static RepairPlan.PaidStep paidStep(AccessStep step, double factor) {
-        return new RepairPlan.PaidStep(step.id(), step.name(), new HoursRange(step.hours().hours().times(factor)));
+    /** @param again hours of a step that is open now, when it has to be opened anew; null for another */
+    private static RepairPlan.PaidStep paidStep(AccessStep step, double factor, HoursRange again) {
+        HoursRange hours = new HoursRange(step.hours().hours().times(factor));
+        return new RepairPlan.PaidStep(step.id(), step.name(), hours, again == null ? hours : again);
     }
 
     /**

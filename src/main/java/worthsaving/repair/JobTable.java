@@ -51,6 +51,8 @@ final class JobTable {
     final Workshop shop;
     final PartChoice parts;
     final AccessTable access;
+    /** As if nothing were open: what doing a job again takes. */
+    private final AccessTable closed;
     final FailureItem[] items;
     final Map<String, Integer> itemIndex = new HashMap<>();
     final List<Remedy> remedies;
@@ -68,13 +70,19 @@ final class JobTable {
     private final Map<String, Map<String, Double>> damage = new HashMap<>();
 
     JobTable(Catalogue catalogue, Workshop shop) {
+        this(catalogue, shop, Set.of());
+    }
+
+    /** @param open ids of access steps that are open now, with all they require */
+    JobTable(Catalogue catalogue, Workshop shop, Set<String> open) {
         this.shop = shop;
         catalogue.damage().forEach(link -> damage.computeIfAbsent(link.cause(), c -> new HashMap<>())
                 .put(link.effect(), link.chance().mode()));
         rate = shop.worker().hourly().amount();
         remedies = catalogue.remedies();
         parts = new PartChoice(shop, remedies);
-        access = new AccessTable(catalogue.accessSteps(), shop.worker());
+        access = new AccessTable(catalogue.accessSteps(), open, shop.worker());
+        closed = open.isEmpty() ? access : new AccessTable(catalogue.accessSteps(), shop.worker());
         items = catalogue.items().stream().sorted(Comparator.comparing(FailureItem::id)).toArray(FailureItem[]::new);
         for (int i = 0; i < items.length; i++) {
             itemIndex.put(items[i].id(), i);
@@ -127,7 +135,7 @@ final class JobTable {
 
     /** Cost of the hours of an item's own job when nothing is shared. */
     Money labourAlone(FailureItem item) {
-        double hours = access.hoursOf(access.union(item.access()))
+        double hours = closed.hoursOf(closed.union(item.access()))
                 + item.jobHours().mean().value() * shop.worker().factor(item.id());
         return new Money(hours * rate, shop.currency());
     }
@@ -147,7 +155,7 @@ final class JobTable {
         Job job = new Job(remedy.id(), remedy.name(), remedy.closes(), remedy.partSource(), remedy.parts(),
                 MoneyRange.exactly(Money.zero(shop.currency())), remedy.jobHours(), remedy.success(),
                 remedy.comeback(), remedy.wholeUnit());
-        double alone = access.hoursOf(access.union(remedy.access()))
+        double alone = closed.hoursOf(closed.union(remedy.access()))
                 + remedy.jobHours().mean().value() * shop.worker().factor(remedy.id());
         // Done again when it does not work, or works and comes back.
         double again = 1 - remedy.success().value() * (1 - remedy.comeback().value());

@@ -71,8 +71,19 @@ public record RepairPlan(
         }
     }
 
-    /** An access step with the hours charged for it, at book speed, easing already applied. */
-    public record PaidStep(String id, String name, HoursRange hours) {}
+    /**
+     * An access step with the hours charged for it, at book speed, easing already applied.
+     *
+     * @param again hours when a job behind it has to be done again: more than {@code hours} where the step is
+     *     open now
+     */
+    public record PaidStep(String id, String name, HoursRange hours, HoursRange again) {
+
+        /** A step that costs as much the second time. */
+        public PaidStep(String id, String name, HoursRange hours) {
+            this(id, name, hours, hours);
+        }
+    }
 
     /** A tool that must be bought. */
     public record Purchase(String tool, String name, MoneyRange price) {}

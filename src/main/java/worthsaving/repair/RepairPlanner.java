@@ -2,6 +2,7 @@ package worthsaving.repair;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -9,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicReferenceArray;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
+import worthsaving.quantity.Hours;
 import worthsaving.quantity.Probability;
 import worthsaving.repair.CoverSearch.Cover;
 
@@ -37,7 +39,18 @@ public final class RepairPlanner {
 
     /** @throws IllegalArgumentException if a price is not in the workshop's currency */
     public RepairPlanner(Catalogue catalogue, Workshop workshop) {
-        table = new JobTable(catalogue, workshop);
+        this(catalogue, workshop, Set.of());
+    }
+
+    /**
+     * For a car that is partly open: the named access steps, and all they require, cost no hours more, but do
+     * when a job behind them has to be done again.
+     *
+     * @param open ids of access steps
+     * @throws IllegalArgumentException if a price is not in the workshop's currency, or an id is no step
+     */
+    public RepairPlanner(Catalogue catalogue, Workshop workshop, Set<String> open) {
+        table = new JobTable(catalogue, workshop, OpenAccess.closure(catalogue.accessSteps(), open));
         writer = new PlanWriter(table);
         neighbours = Groups.neighbours(table);
         alone = new AtomicReferenceArray<>(table.items.length);
@@ -114,6 +127,29 @@ public final class RepairPlanner {
      */
     public List<Preventive> whileInThere(RepairPlan plan, Map<String, Probability> needed) {
         return new PreventiveAdvice(table, plan).advise(needed);
+    }
+
+    /** Access steps with all they require: none can be open without those. */
+    public Set<String> withRequired(Set<String> steps) {
+        return OpenAccess.closure(List.of(table.access.steps), steps);
+    }
+
+    /**
+     * What is still to be opened to reach some steps, requirements first, at the easing of what is open; as it
+     * would be charged if nothing else were done.
+     *
+     * @throws IllegalArgumentException if an id is no access step of the catalogue
+     */
+    public Map<String, Hours> stillToOpen(Set<String> steps) {
+        BitSet reach = table.access.union(OpenAccess.closure(List.of(table.access.steps), steps));
+        Map<String, Hours> hours = new LinkedHashMap<>();
+        for (int s = reach.nextSetBit(0); s >= 0; s = reach.nextSetBit(s + 1)) {
+            double left = table.access.hours[s] * table.access.factor(s, reach);
+            if (left > 0) {
+                hours.put(table.access.steps[s].id(), Hours.of(left));
+            }
+        }
+        return hours;
     }
 
     /** A plan of this planner line by line. */

@@ -2,6 +2,7 @@ package worthsaving.report;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +17,7 @@ import worthsaving.diagnosis.Belief;
 import worthsaving.diagnosis.Influence;
 import worthsaving.diagnosis.Story;
 import worthsaving.inspection.CheckValue;
+import worthsaving.inspection.LookAhead;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.valuation.ValueForecast;
@@ -32,8 +34,10 @@ public final class CaseReport implements Exported {
      * @param whileInThere what is worth renewing while the car is open
      * @param plan the likely repair, and where its parts can come from
      * @param background comparables and priced cars beside the value
+     * @param together two checks that are worth making together, where no single one is
      */
-    public record More(PreventiveReport whileInThere, PlanReport plan, ValueBackground background, VinGuard vin) {}
+    public record More(PreventiveReport whileInThere, PlanReport plan, ValueBackground background,
+            Optional<LookAhead.Pair> together, VinGuard vin) {}
 
     private final Appraisal appraisal;
     private final Map<String, FailureItem> items;
@@ -51,7 +55,7 @@ public final class CaseReport implements Exported {
     public CaseReport(Appraisal appraisal, Catalogue catalogue, PreventiveReport whileInThere) {
         this(appraisal, catalogue, new More(
                 whileInThere, new PlanReport(appraisal.likelyPlan(), Map.of(), Optional.empty()), ValueBackground.NONE,
-                VinGuard.HIDDEN));
+                Optional.empty(), VinGuard.HIDDEN));
     }
 
     public CaseReport(Appraisal appraisal, Catalogue catalogue, More more) {
@@ -157,15 +161,31 @@ public final class CaseReport implements Exported {
                 .toList();
         if (worth.isEmpty()) {
             out.say("None would change what to do at that price by more than it costs.");
+            pair(out);
             return;
         }
-        TextTable table = new TextTable().left("check", 64).right("chance").right("worth").right("costs")
+        TextTable table = new TextTable().left("how").left("check", 64).right("chance").right("worth").right("costs")
                 .right("if met").right("if not");
-        for (CheckValue c : worth) {
-            table.row(c.finding().name(), Words.percent(c.chancePresent().value()), Words.whole(c.gross()),
+        for (CheckValue c : worth.stream().sorted(Comparator.comparing(c -> c.finding().stage())).toList()) {
+            table.row(Words.stage(c.finding().stage()), c.finding().name(), Words.percent(c.chancePresent().value()), Words.whole(c.gross()),
                     Words.whole(c.cost()), Words.whole(c.profitIfPresent()), Words.whole(c.profitIfAbsent()));
         }
         out.table(table);
+        for (CheckValue c : worth) {
+            if (c.finding().canDoDamage()) {
+                out.say("Can hurt the car: " + c.finding().name() + ". " + c.finding().caution());
+            }
+        }
+    }
+
+    private void pair(Prose out) throws IOException {
+        if (more.together().isPresent()) {
+            LookAhead.Pair pair = more.together().get();
+            out.say("Two together would: first, " + pair.first().name() + "?"
+                    + pair.ifPresent().map(f -> " If so: " + f.name() + "?").orElse("")
+                    + pair.ifAbsent().map(f -> " If not: " + f.name() + "?").orElse("")
+                    + " Worth " + Words.whole(pair.net()) + " after their cost.");
+        }
     }
 
     private void cautions(Prose out) throws IOException {

@@ -1,6 +1,7 @@
 package worthsaving.report;
 
 import java.util.Locale;
+import worthsaving.catalog.FindingKind;
 import worthsaving.deal.Verdict;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Range;
@@ -20,6 +21,17 @@ public final class Words {
             case CHECK_FIRST -> "check first";
             case WALK_AWAY -> "walk away";
             case HARD_STOP -> "STOP";
+        };
+    }
+
+    /** How one meets a finding. */
+    public static String stage(FindingKind.Stage stage) {
+        return switch (stage) {
+            case ADVERT, PHONE -> "ask the seller";
+            case DRIVEWAY -> "driveway";
+            case TOOLS -> "with tools";
+            case INSPECTION -> "paid inspection";
+            case OPENED_UP -> "opened up";
         };
     }
 

@@ -61,7 +61,9 @@ class ValueOfInformationTest {
         assertThat(problem.joint(positive)[1] / problem.chance(positive)).isCloseTo(.72, within(1e-12));
         double[] negative = DecisionProblem.complement(positive);
         assertThat(problem.joint(negative)[1] / problem.chance(negative)).isCloseTo(.048, within(1e-12));
-        assertThat(problem.expectedValueOfFinding(positive)).isCloseTo(600, within(1e-9));
+        assertThat(problem.expectedValueOfFinding(positive)).isCloseTo(600, within(1e-12 * 600));
+        assertThat(problem.expectedValueOfFinding(positive) - 60).as("net").isCloseTo(540, within(1e-9));
+        assertThat(problem.expectedValueOfFinding(positive) / 60).as("per dollar").isCloseTo(10, within(1e-12 * 10));
         assertThat(problem.bestActionAfter(positive)).isEqualTo(1);
         assertThat(problem.bestActionAfter(negative)).isZero();
     }
