@@ -42,7 +42,8 @@ class AdvertFieldsTest {
 
     @ParameterizedTest
     @CsvSource({"invented.jsonl, 72", "invented_blind.jsonl, 40", "invented_blind2.jsonl, 40",
-            "invented_blind3.jsonl, 20"})
+            "invented_blind3.jsonl, 20", "invented_blind4.jsonl, 40",
+            "invented_blind5.jsonl, 40"})
     void invented_adverts_in_other_styles_are_read_to_95_percent(String file, int adverts) throws IOException {
         try (BufferedReader lines = Files.newBufferedReader(Path.of("src/test/resources/adverts", file))) {
             FieldScore score = FieldScore.of(lines);
