@@ -91,7 +91,7 @@ final class CatalogueDiffCommand implements Callable<Integer> {
     private Map<String, Standing> standings(Catalogue catalogue, Valuer valuer, ListingSource source)
             throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        ReadLot read = source.lot(catalogue, valuer, MOST, err);
+        ReadLot read = source.lot(Resources.find(), catalogue, valuer, MOST, err);
         Judge judge = new Judge(catalogue, valuer::forecastWithoutReasons,
                 options.settings(catalogue, parent.main().seed()));
         Ranked ranked = new LotRanking(judge)

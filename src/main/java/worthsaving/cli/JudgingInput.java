@@ -41,7 +41,7 @@ final class JudgingInput {
         Resources resources = Resources.find();
         Catalogue catalogue = CatalogueFiles.load(resources);
         Valuer valuer = options.valuer(resources);
-        return new Opened(catalogue, valuer, source.lot(catalogue, valuer, most, err));
+        return new Opened(catalogue, valuer, source.lot(resources, catalogue, valuer, most, err));
     }
 
     /** @throws UserError when an option is out of range */

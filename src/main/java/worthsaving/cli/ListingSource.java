@@ -95,9 +95,10 @@ final class ListingSource {
      *
      * @throws UserError when it is no table of listings; why has then been told
      */
-    ReadLot lot(Catalogue catalogue, Valuer valuer, int most, PrintWriter err) throws IOException {
+    ReadLot lot(Resources resources, Catalogue catalogue, Valuer valuer, int most, PrintWriter err) throws IOException {
         ReadLot lot = new ReadLot(err, most);
-        LotSummary summary = read(Vocabulary.of(catalogue, valuer.model().makes()), lot, err);
+        LotSummary summary = read(
+                VocabularyFiles.ofTables(resources, catalogue, valuer.model().makes()), lot, err);
         lot.end();
         if (!summary.readable()) {
             throw new UserError(ExitCode.FILE_UNUSABLE, file + " holds no listings that can be read");

@@ -51,7 +51,8 @@ final class LotCommand {
             source.mustBeThere();
             PrintWriter out = spec.commandLine().getOut();
             PrintWriter err = spec.commandLine().getErr();
-            Vocabulary vocabulary = Vocabulary.of(CatalogueFiles.load(Resources.find()), Set.of());
+            Resources resources = Resources.find();
+            Vocabulary vocabulary = VocabularyFiles.ofTables(resources, CatalogueFiles.load(resources), Set.of());
             LotSummary summary;
             try (Writer refused = refusedFile == null ? Writer.nullWriter() : refusedWriter()) {
                 FaultPrinter printer = FaultPrinter.of(output, out, refused);

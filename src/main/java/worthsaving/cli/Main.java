@@ -26,7 +26,7 @@ import worthsaving.report.Words;
         versionProvider = Main.Version.class,
         subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
             RescueCommand.class, QuoteCommand.class, FitCommand.class, FitCommand.Report.class, AdvertCommand.class,
-            LotCommand.class, CatalogueCommand.class},
+            LotCommand.class, CodesCommand.class, CatalogueCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all done",

@@ -13,7 +13,7 @@ import worthsaving.vehicle.Listing;
  * @param quote a dealer's price for the repair
  * @param codes trouble codes as read out; those the catalogue knows are findings of the listing as well
  */
-public record LotEntry(long row, Listing listing, Fact<Money> quote, List<TroubleCode> codes) {
+public record LotEntry(long row, Listing listing, Fact<Money> quote, List<ReadCode> codes) {
 
     public LotEntry {
         Objects.requireNonNull(listing, "listing");

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import worthsaving.intake.CodeTable;
 import worthsaving.vehicle.Vin;
 
 /**
@@ -24,6 +25,11 @@ public final class AdvertReader {
 
     public AdvertReader(Vocabulary vocabulary) {
         this.vocabulary = Objects.requireNonNull(vocabulary, "vocabulary");
+    }
+
+    /** What trouble codes stand for, for tables read beside adverts. */
+    public CodeTable codes() {
+        return vocabulary.codes();
     }
 
     /**
