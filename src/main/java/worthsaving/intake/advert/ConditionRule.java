@@ -104,7 +104,9 @@ final class ConditionRule {
         String why = "follows from " + String.join(" and ", implication.when().stream()
                 .filter(c -> !c.startsWith("!")).toList());
         String then = implication.then();
-        if (then.startsWith("STATE:")) {
+        if (then.startsWith("!ITEM:")) {
+            claims.remove(then.substring("!ITEM:".length()));
+        } else if (then.startsWith("STATE:")) {
             impliedStates.add(then.substring("STATE:".length()));
         } else if (then.startsWith("ITEM:")) {
             String item = then.substring("ITEM:".length());

@@ -57,13 +57,17 @@ final class MileageRule {
             value = value * 1000;
             i++;
         }
-        String unit = num.suffix().startsWith("km") || num.suffix().equals("kkm") ? "km"
+        String unit = num.suffix().startsWith("km") || num.suffix().endsWith("km") ? "km"
                 : num.suffix().endsWith("miles") ? "miles" : num.suffix().endsWith("mi") ? "mi" : "";
         int last = i - 1;
         if (unit.isEmpty() && page.sameClause(num.to(), i)) {
             int u = Rx.is(page.at(i), "original|orig|actual|highway|hwy|true|org") ? i + 1 : i;
             unit = unitWord(page.at(u));
             last = unit.isEmpty() ? last : u;
+        }
+        if (unit.isEmpty() && num.from() > 0 && page.sameClause(num.from() - 1, num.from())
+                && value >= 1000 && !k) {
+            unit = unitBefore(page.at(num.from() - 1));
         }
         double score = k ? 3 : 0;
         score += num.masked() ? 6 : 0;
@@ -88,11 +92,16 @@ final class MileageRule {
         return new Candidate(num, score, mileage(num, value, k, unit), last);
     }
 
+    /** "Miles: 127,400". */
+    private static String unitBefore(String word) {
+        return word.equals("miles") ? "miles" : word.equals("km") ? "km" : "";
+    }
+
     private static String unitWord(String word) {
         return switch (word) {
             case "mi", "mls" -> "mi";
             case "mile", "miles", "milage", "mileage" -> "miles";
-            case "km", "kms", "kilometers", "kilometres", "kilometer", "klm", "klms" -> "km";
+            case "km", "tkm", "kms", "kilometers", "kilometres", "kilometer", "klm", "klms" -> "km";
             default -> "";
         };
     }
