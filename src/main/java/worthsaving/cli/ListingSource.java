@@ -9,9 +9,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Currency;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import picocli.CommandLine.ITypeConverter;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.TypeConversionException;
@@ -50,6 +52,9 @@ final class ListingSource {
             description = "Day that ages are counted to (default: today).")
     private LocalDate today = LocalDate.now();
 
+    @Mixin
+    private ColumnOptions columns = new ColumnOptions();
+
     /** For picocli, which fills the fields. */
     ListingSource() {}
 
@@ -86,7 +91,10 @@ final class ListingSource {
         mustBeThere();
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
             LotSink speaking = new Speaking(sink, err, Files.size(file));
-            return new ListingReader(vocabulary, settings()).read(in, file.getFileName().toString(), speaking);
+            LotSummary summary = new ListingReader(vocabulary, settings(), columns.told(err))
+                    .read(in, file.getFileName().toString(), speaking);
+            columns.remember(summary, err);
+            return summary;
         }
     }
 
@@ -133,6 +141,11 @@ final class ListingSource {
         @Override
         public void header(String text) {
             sink.header(text);
+        }
+
+        @Override
+        public void columns(List<String> names) {
+            sink.columns(names);
         }
 
         @Override

@@ -1,5 +1,6 @@
 package worthsaving.intake;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
@@ -153,7 +154,7 @@ final class EvidenceCells {
         if (text.isEmpty()) {
             return List.of();
         }
-        List<ReadCode> codes = ScanReport.read(text).codes();
+        List<ReadCode> codes = plain(words(Field.CODES)).orElseGet(() -> ScanReport.read(text).codes());
         for (String word : BETWEEN_CODES.split(text)) {
             if (!word.isEmpty() && TroubleCode.parse(word).isEmpty() && !STATUS.matcher(word).matches()) {
                 cells.refuse(Field.CODES, Cells.shown(word) + " is no trouble code",
@@ -170,5 +171,18 @@ final class EvidenceCells {
             }
         }
         return codes;
+    }
+
+    /** Nearly all cells are plain lists of codes; they need no search. */
+    private static Optional<List<ReadCode>> plain(List<String> words) {
+        List<ReadCode> codes = new ArrayList<>();
+        for (String word : words) {
+            Optional<TroubleCode> code = TroubleCode.parse(word);
+            if (code.isEmpty()) {
+                return Optional.empty();
+            }
+            codes.add(new ReadCode(code.get(), ReadCode.Status.STORED, 1));
+        }
+        return Optional.of(codes.stream().distinct().toList());
     }
 }

@@ -83,6 +83,7 @@ final class TableReading {
             return refuseFile(header.line(), wrongHeader(), headerMend());
         }
         sink.header(header.text());
+        sink.columns(header.cells());
         boolean cancelled = rows(sample);
         if (good + refused == 0) {
             warn(new IntakeFault(name, 0, "", Effect.WARNING, "the table has a header and no rows",
@@ -146,7 +147,7 @@ final class TableReading {
         }
         if (cells.refused()) {
             refused++;
-            sink.refused(new RefusedRow(row.line(), row.text(), cells.faults()));
+            sink.refused(new RefusedRow(row.line(), row.text(), row.cells(), cells.faults()));
         } else {
             cells.faults().forEach(this::warn);
         }
