@@ -20,6 +20,9 @@ public final class ColumnMemory {
     /** Sources beyond this many: the oldest is forgotten. */
     static final int MOST = 200;
 
+    /** Name of the column that is added to rows given back for mending. */
+    public static final String REASON = "reason";
+
     private static final String IGNORED = "-";
     private static final String BETWEEN = " | ";
     private static final CSVFormat FORMAT = CSVFormat.RFC4180.builder()
@@ -94,8 +97,11 @@ public final class ColumnMemory {
         }
     }
 
-    /** The same for every table of one source: its column names, whatever their case and spacing. */
+    /**
+     * The same for every table of one source: its column names, whatever their case and spacing, without the column
+     * of reasons that rows given back for mending have.
+     */
     static String fingerprint(List<String> header) {
-        return String.join(BETWEEN, header.stream().map(Field::plain).toList());
+        return String.join(BETWEEN, header.stream().map(Field::plain).filter(name -> !name.equals(REASON)).toList());
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import worthsaving.intake.ColumnMemory;
 import worthsaving.intake.IntakeFault;
 import worthsaving.intake.RefusedRow;
 
@@ -13,16 +14,13 @@ import worthsaving.intake.RefusedRow;
  */
 public final class BadRows {
 
-    /** Name of the added column. */
-    public static final String REASON = "reason";
-
     private final CsvWriter csv;
     private final int width;
 
     /** Writes the header at once. */
     public BadRows(Appendable out, List<String> header) throws IOException {
         List<String> names = new ArrayList<>(header);
-        names.add(REASON);
+        names.add(ColumnMemory.REASON);
         this.width = names.size();
         this.csv = new CsvWriter(out, names.toArray(String[]::new));
     }

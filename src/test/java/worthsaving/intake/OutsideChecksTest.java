@@ -126,7 +126,7 @@ class OutsideChecksTest {
                     assertThat(zeros.modelYear()).isEmpty();
                 }
                 case "VIN-BLIND" -> assertThat(expected).allSatisfy(group -> seesNothingOf(group.asText()));
-                case "VIN-YEAR" -> expected.fields().forEachRemaining(code -> {
+                case "VIN-YEAR" -> expected.properties().forEach(code -> {
                     assertThat(new Vin("1HGCM8263" + code.getKey() + "A004352").modelYear())
                             .hasValue(code.getValue().get(0).asInt());
                     assertThat(new Vin("1HGCM8A63" + code.getKey() + "A004352").modelYear())
