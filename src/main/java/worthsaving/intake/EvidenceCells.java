@@ -158,8 +158,7 @@ final class EvidenceCells {
         for (String word : BETWEEN_CODES.split(text)) {
             if (!word.isEmpty() && TroubleCode.parse(word).isEmpty() && !STATUS.matcher(word).matches()) {
                 cells.refuse(Field.CODES, Cells.shown(word) + " is no trouble code",
-                        "write P, C, B or U, a digit 0 to 3 and three hexadecimal digits, such as P0016, and behind it "
-                                + "pending, permanent or history where the scan tool says so");
+                        "write P, C, B or U, a digit 0 to 3 and three hexadecimal digits, such as P0016");
             }
         }
         for (ReadCode read : codes) {
