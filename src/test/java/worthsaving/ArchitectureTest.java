@@ -78,6 +78,13 @@ class ArchitectureTest {
             .because("the core is handed readers and writers; opening files is the shell's business, and nothing uses the network");
 
     @ArchTest
+    static final ArchRule pages_are_taken_apart_not_fetched = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .haveFullyQualifiedName("org.jsoup.Connection")
+            .because("a saved advert is read as it lies; nothing it refers to is fetched");
+
+    @ArchTest
     static final ArchRule output_only_in_the_shell = noClasses()
             .that()
             .resideOutsideOfPackage("..cli..")

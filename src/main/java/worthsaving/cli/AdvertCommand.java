@@ -1,12 +1,10 @@
 package worthsaving.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.PrintWriter;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -17,33 +15,42 @@ import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.intake.advert.AdvertReader;
-import worthsaving.intake.advert.AdvertReading;
-import worthsaving.intake.advert.Vocabulary;
-import worthsaving.intake.advert.VocabularyException;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
+import worthsaving.ranking.LotRanking;
+import worthsaving.ranking.Ranked;
 import worthsaving.report.AdvertReport;
 import worthsaving.report.CaseReport;
+import worthsaving.report.CsvWriter;
+import worthsaving.report.LotReport;
+import worthsaving.report.TextTable;
+import worthsaving.report.Words;
+import worthsaving.vehicle.Listing;
 
-/** Reads one pasted advert and judges the car. */
+/** Reads adverts: of one it shows what was read and judges the car, several it puts in order. */
 @Command(
         name = "advert",
-        description = "Reads the text of one advert, shows what was read and from which words, and judges the car.",
+        description = "Reads adverts out of text, HTML and mail files, or all such files of a folder. One advert is "
+                + "shown with the words each field came from and judged; several, also in one text, are ranked. What "
+                + "cannot be read is listed with its reason.",
         mixinStandardHelpOptions = true)
 final class AdvertCommand implements Callable<Integer> {
-
-    private static final String FOLDER = "shared/vocabulary/";
-    private static final int MOST_BYTES = 4 * AdvertReader.MOST_CHARACTERS;
 
     @ParentCommand
     private Main main;
 
-    @Parameters(paramLabel = "FILE", arity = "0..1", description = "Text file; without one the advert is read from "
-            + "standard input.")
-    private Path file;
+    @Parameters(paramLabel = "FILE|FOLDER", arity = "0..*", description = "Saved adverts; without one the text is "
+            + "read from standard input.")
+    private List<Path> files = List.of();
 
     @Mixin
     private JudgeOptions options;
+
+    @Mixin
+    private OrderOptions order;
+
+    @Mixin
+    private Output output;
 
     @Option(names = "--today", paramLabel = "DATE", description = "Day that ages are counted to (default: today).")
     private LocalDate today = LocalDate.now();
@@ -58,39 +65,75 @@ final class AdvertCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Resources resources = Resources.find();
         PrintWriter out = spec.commandLine().getOut();
-        AdvertReading reading = new AdvertReader(vocabulary(resources)).read(text(), today);
-        new AdvertReport(reading).text(out);
-        if (readOnly) {
-            return ExitCode.OK;
+        PrintWriter err = spec.commandLine().getErr();
+        SavedAdverts adverts = new SavedAdverts(new AdvertReader(VocabularyFiles.load(resources)), today, err);
+        if (files.isEmpty()) {
+            adverts.standardInput();
         }
+        for (Path file : files) {
+            adverts.add(file);
+        }
+        if (adverts.entries().isEmpty()) {
+            throw new UserError(ExitCode.FILE_UNUSABLE, "There is no advert that can be read");
+        }
+        if (readOnly) {
+            show(adverts.entries(), out);
+        } else if (adverts.entries().size() == 1 && adverts.refused() == 0) {
+            one(resources, adverts.entries().get(0), out);
+        } else {
+            several(resources, adverts.entries(), out, err);
+        }
+        return adverts.refused() == 0 ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
+    }
+
+    private static void show(List<SavedAdverts.Entry> entries, PrintWriter out) throws IOException {
+        for (SavedAdverts.Entry entry : entries) {
+            if (entries.size() > 1) {
+                out.println(TextTable.plain(entry.id() + ": " + entry.origin()));
+            }
+            new AdvertReport(entry.reading()).text(out);
+        }
+    }
+
+    private void one(Resources resources, SavedAdverts.Entry entry, PrintWriter out) throws IOException {
         Catalogue asWritten = CatalogueFiles.load(resources);
         MarketGround ground = options.market(resources, today);
         Catalogue catalogue = ground.in(asWritten);
         Judge judge = new Judge(catalogue, ground.valuer()::forecast, options.settings(catalogue, main.seed()));
-        Appraisal appraisal = JudgingInput.appraisal(judge.judge(reading.toListing("advert", "the advert")), "It");
+        Appraisal appraisal = JudgingInput.appraisal(
+                judge.judge(entry.reading().toListing("advert", entry.origin())), "It");
+        CaseReport report = new CaseReport(appraisal, catalogue);
+        if (output.json()) {
+            report.json(out);
+            return;
+        }
+        new AdvertReport(entry.reading()).text(out);
         out.println();
         out.println(ground.note(asWritten));
-        new CaseReport(appraisal, catalogue).summary(out);
-        return ExitCode.OK;
+        report.summary(out);
     }
 
-    private static Vocabulary vocabulary(Resources resources) {
-        try {
-            return Vocabulary.read(name -> resources.reader(FOLDER + name));
-        } catch (VocabularyException e) {
-            throw new UserError(ExitCode.INSTALLATION_FAULTY, e.getMessage());
+    private void several(Resources resources, List<SavedAdverts.Entry> entries, PrintWriter out, PrintWriter err)
+            throws IOException {
+        Catalogue asWritten = CatalogueFiles.load(resources);
+        MarketGround ground = options.market(resources, today);
+        Catalogue catalogue = ground.in(asWritten);
+        Judge judge = new Judge(catalogue, ground.valuer()::forecastWithoutReasons, options.settings(catalogue, main.seed()));
+        List<Listing> listings = entries.stream().map(e -> e.reading().toListing(e.id(), e.origin())).toList();
+        Ranked ranked = new LotRanking(judge)
+                .rank(listings, order.ordering(), new ProgressLine(err, listings.size()), () -> false);
+        LotReport report = new LotReport(ranked, catalogue);
+        if (output.json()) {
+            report.json(out);
+        } else if (output.csv()) {
+            report.rows(header -> new CsvWriter(out, header));
+        } else {
+            report.table(out, listings.size());
+            out.println();
+            entries.forEach(e -> out.println(TextTable.plain(e.id() + ": " + e.origin())));
+            out.println(ground.note(asWritten));
+            out.println(Words.ESTIMATES);
         }
-    }
-
-    private String text() throws IOException {
-        if (file == null) {
-            return new String(System.in.readNBytes(MOST_BYTES), StandardCharsets.UTF_8);
-        }
-        if (!Files.isRegularFile(file)) {
-            throw new UserError(ExitCode.FILE_UNUSABLE, "There is no file " + file);
-        }
-        try (InputStream in = Files.newInputStream(file)) {
-            return new String(in.readNBytes(MOST_BYTES), StandardCharsets.UTF_8);
-        }
+        LotReport.refusals(err, ranked.refused());
     }
 }

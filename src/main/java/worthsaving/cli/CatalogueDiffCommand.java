@@ -91,7 +91,7 @@ final class CatalogueDiffCommand implements Callable<Integer> {
             throws IOException {
         Catalogue catalogue = ground.in(asWritten);
         PrintWriter err = spec.commandLine().getErr();
-        ReadLot read = source.lot(catalogue, ground, MOST, err);
+        ReadLot read = source.lot(Resources.find(), catalogue, ground, MOST, err);
         Judge judge = new Judge(catalogue, ground.valuer()::forecastWithoutReasons,
                 options.settings(catalogue, parent.main().seed()));
         Ranked ranked = new LotRanking(judge)

@@ -19,7 +19,7 @@ record ComparablesFile(Path file) {
      * @throws UserError when it is no table of cars, or no row of it can be used
      */
     MarketGround read(MarketGround ground, Catalogue catalogue, LocalDate today, PrintWriter err) throws IOException {
-        ReadLot lot = new ListingSource(file, today).lot(catalogue, ground, MOST, err);
+        ReadLot lot = new ListingSource(file, today).lot(Resources.find(), catalogue, ground, MOST, err);
         OwnComparables own = OwnComparables.of(lot.entries(), ground.market().currency());
         own.faults().forEach(err::println);
         if (own.good().isEmpty()) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.io.Writer;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import worthsaving.intake.IntakeFault;
@@ -11,6 +12,7 @@ import worthsaving.intake.LotEntry;
 import worthsaving.intake.LotSink;
 import worthsaving.intake.LotSummary;
 import worthsaving.intake.RefusedRow;
+import worthsaving.report.BadRows;
 import worthsaving.report.CsvWriter;
 import worthsaving.report.JsonReport;
 import worthsaving.report.TextTable;
@@ -19,6 +21,8 @@ import worthsaving.report.TextTable;
 abstract class FaultPrinter implements LotSink {
 
     private final Writer refusedRows;
+    private Writer badRowsOut;
+    private BadRows badRows;
 
     private FaultPrinter(Writer refusedRows) {
         this.refusedRows = refusedRows;
@@ -43,8 +47,27 @@ abstract class FaultPrinter implements LotSink {
         row.faults().forEach(this::warning);
         try {
             refusedRows.append(row.text()).append('\n');
+            if (badRows != null) {
+                badRows.row(row);
+            }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
+        }
+    }
+
+    /** Also writes rows left out as cells with their reason. */
+    void badRowsTo(Writer out) {
+        badRowsOut = out;
+    }
+
+    @Override
+    public void columns(List<String> names) {
+        if (badRowsOut != null) {
+            try {
+                badRows = new BadRows(badRowsOut, names);
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
         }
     }
 

@@ -57,7 +57,8 @@ final class JudgingInput {
         Catalogue asWritten = CatalogueFiles.load(resources);
         MarketGround ground = options.market(resources, source.today());
         Catalogue catalogue = ground.in(asWritten);
-        return new Opened(catalogue, ground, ground.note(asWritten), source.lot(catalogue, ground, most, err));
+        return new Opened(
+                catalogue, ground, ground.note(asWritten), source.lot(resources, catalogue, ground, most, err));
     }
 
     /** @throws UserError when an option is out of range */

@@ -7,8 +7,10 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import worthsaving.catalog.Catalogue;
@@ -44,6 +46,9 @@ final class ListingSource {
             converter = Day.class,
             description = "Day that ages are counted to (default: today).")
     private LocalDate today = LocalDate.now();
+
+    @Mixin
+    private ColumnOptions columns = new ColumnOptions();
 
     /** For picocli, which fills the fields. */
     ListingSource() {}
@@ -89,7 +94,10 @@ final class ListingSource {
         mustBeThere();
         try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
             LotSink speaking = new Speaking(sink, err, Files.size(file));
-            return new ListingReader(vocabulary, settings(usual)).read(in, file.getFileName().toString(), speaking);
+            LotSummary summary = new ListingReader(vocabulary, settings(usual), columns.told(err))
+                    .read(in, file.getFileName().toString(), speaking);
+            columns.remember(summary, err);
+            return summary;
         }
     }
 
@@ -98,10 +106,12 @@ final class ListingSource {
      *
      * @throws UserError when it is no table of listings; why has then been told
      */
-    ReadLot lot(Catalogue catalogue, MarketGround ground, int most, PrintWriter err) throws IOException {
+    ReadLot lot(Resources resources, Catalogue catalogue, MarketGround ground, int most, PrintWriter err)
+            throws IOException {
         ReadLot lot = new ReadLot(err, most);
         IntakeSettings usual = new IntakeSettings(today, ground.market().currency(), ground.market().odometer());
-        LotSummary summary = read(Vocabulary.of(catalogue, ground.valuer().model().makes()), usual, lot, err);
+        LotSummary summary = read(
+                VocabularyFiles.ofTables(resources, catalogue, ground.valuer().model().makes()), usual, lot, err);
         lot.end();
         if (!summary.readable()) {
             throw new UserError(ExitCode.FILE_UNUSABLE, file + " holds no listings that can be read");
@@ -125,6 +135,11 @@ final class ListingSource {
         @Override
         public void header(String text) {
             sink.header(text);
+        }
+
+        @Override
+        public void columns(List<String> names) {
+            sink.columns(names);
         }
 
         @Override

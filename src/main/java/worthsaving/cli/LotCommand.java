@@ -20,7 +20,7 @@ import worthsaving.intake.Vocabulary;
         name = "lot",
         description = "Tables of listings.",
         mixinStandardHelpOptions = true,
-        subcommands = LotCommand.Check.class)
+        subcommands = {LotCommand.Check.class, LotPreviewCommand.class})
 final class LotCommand {
 
     @Command(
@@ -43,6 +43,13 @@ final class LotCommand {
                 description = "Write the refused rows there as they came, under their header, for mending.")
         private Path refusedFile;
 
+        @Option(
+                names = "--bad-rows",
+                paramLabel = "FILE",
+                description = "Write the refused rows there as CSV with the reason in a last column, safe to open in a "
+                        + "spreadsheet.")
+        private Path badRowsFile;
+
         @Spec
         private CommandSpec spec;
 
@@ -51,10 +58,12 @@ final class LotCommand {
             source.mustBeThere();
             PrintWriter out = spec.commandLine().getOut();
             PrintWriter err = spec.commandLine().getErr();
-            Vocabulary vocabulary = Vocabulary.of(CatalogueFiles.load(Resources.find()), Set.of());
+            Resources resources = Resources.find();
+            Vocabulary vocabulary = VocabularyFiles.ofTables(resources, CatalogueFiles.load(resources), Set.of());
             LotSummary summary;
-            try (Writer refused = refusedFile == null ? Writer.nullWriter() : refusedWriter()) {
+            try (Writer refused = target("--refused", refusedFile); Writer bad = target("--bad-rows", badRowsFile)) {
                 FaultPrinter printer = FaultPrinter.of(output, out, refused);
+                printer.badRowsTo(bad);
                 summary = source.read(vocabulary, printer, err);
                 printer.end(summary);
             }
@@ -64,12 +73,14 @@ final class LotCommand {
             return summary.refused() > 0 ? ExitCode.SOME_ROWS_REFUSED : ExitCode.OK;
         }
 
-        private Writer refusedWriter() throws IOException {
-            if (Files.exists(refusedFile) && Files.exists(source.file())
-                    && Files.isSameFile(refusedFile, source.file())) {
-                throw new UserError(ExitCode.USAGE, "--refused must not name the table that is read");
+        private Writer target(String option, Path to) throws IOException {
+            if (to == null) {
+                return Writer.nullWriter();
             }
-            return Files.newBufferedWriter(refusedFile);
+            if (Files.exists(to) && Files.exists(source.file()) && Files.isSameFile(to, source.file())) {
+                throw new UserError(ExitCode.USAGE, option + " must not name the table that is read");
+            }
+            return Files.newBufferedWriter(to);
         }
     }
 }

@@ -26,8 +26,8 @@ import worthsaving.report.Words;
         versionProvider = Main.Version.class,
         subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
             RescueCommand.class, QuoteCommand.class, SheetCommand.class, TeardownCommand.class,
-            FitCommand.class, FitCommand.Report.class,
-            AdvertCommand.class, LotCommand.class, CatalogueCommand.class, MoneyCommand.class},
+            FitCommand.class, FitCommand.Report.class, AdvertCommand.class, LotCommand.class, CodesCommand.class,
+            CatalogueCommand.class, MoneyCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all done",

@@ -25,7 +25,12 @@ final class Output {
         return choice.json;
     }
 
-    /** Prints a result in the form that is wanted, with a note and the usual warning where people read it. */
+    /** Prints a result in the form that is wanted, with the usual warning where people read it. */
+    void print(Report report, PrintWriter out) throws IOException {
+        print(report, out, "");
+    }
+
+    /** As above, with a note. */
     void print(Report report, PrintWriter out, String note) throws IOException {
         if (json()) {
             report.json(out);
@@ -34,7 +39,9 @@ final class Output {
         } else {
             report.text(out);
             out.println();
-            out.println(note);
+            if (!note.isEmpty()) {
+                out.println(note);
+            }
             out.println(Words.ESTIMATES);
         }
     }

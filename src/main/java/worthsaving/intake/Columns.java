@@ -1,29 +1,24 @@
 package worthsaving.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * Which column holds which field: by name first, and for needed fields that no name gives, by content
- * where it is unmistakable.
+ * Which column holds which field: as told first, then by name, then by content where it is unmistakable.
  */
 final class Columns {
 
     private static final double MOST = 0.9;
     private static final int FEWEST_ROWS = 2;
-    private static final Pattern YEAR = Pattern.compile("(19[5-9]|20[0-4])\\d");
-    private static final Pattern MONEY =
-            Pattern.compile(".*([$€£]|\\b(USD|EUR|GBP|CAD|AUD|CHF)\\b).*", Pattern.CASE_INSENSITIVE);
-    private static final Pattern LENGTH = Pattern.compile("\\d[\\d.,' ]*[kKxX]{0,3} ?(mi|miles|km|[kK])");
 
     private final Map<Field, Column> byField;
     private final List<String> header;
@@ -51,32 +46,81 @@ final class Columns {
         return new Columns(found, header);
     }
 
-    /** Adds needed columns that only their content tells, from the first rows of the table. */
-    Columns completedBy(List<RawRow> sample, Collection<String> makes) {
+    /**
+     * As told by the user or remembered of an earlier table.
+     *
+     * @param told our name of a field and the header of its column; a header may stand there for no field at all
+     * @return faults, each naming what is not there; empty when all could be followed
+     */
+    Columns told(ColumnChoice choice, List<String> faults) {
         Map<Field, Column> found = new EnumMap<>(Field.class);
         found.putAll(byField);
-        for (Field field : missing()) {
-            Predicate<String> test = switch (field) {
-                case YEAR -> YEAR.asMatchPredicate();
-                case PRICE -> MONEY.asMatchPredicate();
-                case ODOMETER -> LENGTH.asMatchPredicate();
-                case MAKE -> cell -> makes.contains(cell.toLowerCase(Locale.ROOT));
-                default -> cell -> false;
-            };
+        choice.headersByField().forEach((name, wanted) -> {
+            Optional<Field> field = Field.named(Field.plain(name));
+            int index = indexOf(wanted);
+            if (field.isEmpty()) {
+                faults.add("there is no field '" + name + "'; " + Nearest.hint(name, Field.allNames().toList(),
+                        "see the names in the documentation"));
+            } else if (index < 0) {
+                faults.add("the table has no column '" + wanted + "'; " + Nearest.hint(wanted, header,
+                        "its columns are " + String.join(", ", header.stream().limit(40).toList())));
+            } else {
+                found.values().removeIf(c -> c.index() == index);
+                found.put(field.get(), Column.of(field.get(), index, header.get(index), choice.why()));
+            }
+        });
+        for (String ignored : choice.ignored()) {
+            int index = indexOf(ignored);
+            found.values().removeIf(c -> c.index() == index);
+        }
+        return new Columns(found, header);
+    }
+
+    private int indexOf(String wanted) {
+        int exact = header.indexOf(wanted);
+        if (exact >= 0) {
+            return exact;
+        }
+        for (int i = 0; i < header.size(); i++) {
+            if (Field.plain(header.get(i)).equals(Field.plain(wanted)) && !Field.plain(wanted).isEmpty()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    /** Adds columns that only their content tells, from the first rows of the table. */
+    Columns completedBy(List<RawRow> sample, Collection<String> makes, ColumnChoice choice) {
+        Map<Field, Column> found = new EnumMap<>(Field.class);
+        found.putAll(byField);
+        for (ContentTest test : ContentTest.all(makes)) {
+            if (found.containsKey(test.field())) {
+                continue;
+            }
             List<Integer> fits = new ArrayList<>();
             for (int i = 0; i < header.size(); i++) {
                 int index = i;
-                boolean free = found.values().stream().noneMatch(c -> c.index() == index);
-                if (free && mostly(sample, i, test)) {
+                boolean free = found.values().stream().noneMatch(c -> c.index() == index)
+                        && !choice.ignored().contains(header.get(i));
+                boolean named = !test.needsName() || near(header.get(i), test.field());
+                if (free && named && mostly(sample, i, test.cell())) {
                     fits.add(i);
                 }
             }
             if (fits.size() == 1) {
                 int i = fits.get(0);
-                found.put(field, Column.of(field, i, header.get(i)));
+                found.put(test.field(), Column.of(test.field(), i, header.get(i), test.why()));
             }
         }
         return new Columns(found, header);
+    }
+
+    /** True for a name that is a slip of one of the field's, or holds one among its words. */
+    private static boolean near(String header, Field field) {
+        String name = Field.plain(header);
+        boolean word = Arrays.stream(name.split("_")).anyMatch(w -> Field.named(w).filter(f -> f == field).isPresent());
+        return word || Nearest.to(name, Field.allNames().toList()).flatMap(Field::named).filter(f -> f == field)
+                .isPresent();
     }
 
     private static boolean mostly(List<RawRow> sample, int index, Predicate<String> test) {
@@ -105,6 +149,11 @@ final class Columns {
 
     String name(int index) {
         return index >= 0 && index < header.size() ? header.get(index) : "";
+    }
+
+    /** Columns in use, in the order of the table. */
+    List<Column> used() {
+        return byField.values().stream().sorted(Comparator.comparingInt(Column::index)).toList();
     }
 
     List<Field> missing() {

@@ -25,6 +25,10 @@ import worthsaving.vehicle.Observation.Witness;
 final class EvidenceCells {
 
     private static final Pattern BETWEEN_IDS = Pattern.compile("[\\s,;|]+");
+    private static final Pattern BETWEEN_CODES =
+            Pattern.compile("(?:-[0-9A-Fa-f]{2}(?=[^0-9A-Za-z]|$)|[\\s,;|/:()\\[\\]])+");
+    private static final Pattern STATUS =
+            Pattern.compile("(?i)pending|permanent|history|historic|stored|confirmed|current|active|passed");
 
     private final Cells cells;
     private final Vocabulary vocabulary;
@@ -36,17 +40,25 @@ final class EvidenceCells {
     }
 
     /** Observations in the order of the columns, those from trouble codes last. */
-    List<Observation> observations(List<TroubleCode> codes) {
+    List<Observation> observations(List<ReadCode> codes) {
         findings(Field.PRESENT, Sight.PRESENT);
         findings(Field.ABSENT, Sight.ABSENT);
         findings(Field.UNSURE, Sight.UNSURE);
         sellerSays();
         items(Field.FOUND_FAILED, Sight.PRESENT);
         items(Field.FOUND_SOUND, Sight.ABSENT);
-        for (TroubleCode code : codes) {
-            vocabulary.findings(code).forEach(id -> add(Field.CODES, id, Sight.PRESENT, Witness.OWN_EYES));
-        }
+        codes(codes);
         return List.copyOf(observations.values());
+    }
+
+    /** Two codes may stand for one finding; the surer counts, and neither outweighs what was looked at. */
+    private void codes(List<ReadCode> codes) {
+        ScanReport.sights(codes, vocabulary).forEach((id, sight) -> {
+            Observation before = observations.get(Witness.OWN_EYES + id);
+            if (before == null || before.sight() == sight || sight == Sight.PRESENT) {
+                add(Field.CODES, id, sight, Witness.OWN_EYES);
+            }
+        });
     }
 
     private void findings(Field field, Sight sight) {
@@ -137,22 +149,39 @@ final class EvidenceCells {
     }
 
     /** Trouble codes; those without a finding are warned of and kept. */
-    List<TroubleCode> codes() {
-        List<TroubleCode> codes = new ArrayList<>();
-        for (String word : words(Field.CODES)) {
-            Optional<TroubleCode> code = TroubleCode.parse(word);
-            if (code.isEmpty()) {
+    List<ReadCode> codes() {
+        String text = cells.text(Field.CODES);
+        if (text.isEmpty()) {
+            return List.of();
+        }
+        List<ReadCode> codes = plain(words(Field.CODES)).orElseGet(() -> ScanReport.read(text).codes());
+        for (String word : BETWEEN_CODES.split(text)) {
+            if (!word.isEmpty() && TroubleCode.parse(word).isEmpty() && !STATUS.matcher(word).matches()) {
                 cells.refuse(Field.CODES, Cells.shown(word) + " is no trouble code",
                         "write P, C, B or U, a digit 0 to 3 and three hexadecimal digits, such as P0016");
-                continue;
             }
-            codes.add(code.get());
-            if (!vocabulary.findings().isEmpty() && vocabulary.findings(code.get()).isEmpty()) {
-                boolean makers = code.get().definedBy() == TroubleCode.DefinedBy.MAKER;
-                cells.warn(Field.CODES, "the catalogue has no finding for " + code.get()
+        }
+        for (ReadCode read : codes) {
+            TroubleCode code = read.code();
+            if (!vocabulary.findings().isEmpty() && vocabulary.findings(code).isEmpty()) {
+                boolean makers = code.definedBy() == TroubleCode.DefinedBy.MAKER;
+                cells.warn(Field.CODES, "the catalogue has no finding for " + code
                         + (makers ? ", a code of the maker's own" : ""), "it is kept and weighs nothing");
             }
         }
-        return List.copyOf(codes);
+        return codes;
+    }
+
+    /** Nearly all cells are plain lists of codes; they need no search. */
+    private static Optional<List<ReadCode>> plain(List<String> words) {
+        List<ReadCode> codes = new ArrayList<>();
+        for (String word : words) {
+            Optional<TroubleCode> code = TroubleCode.parse(word);
+            if (code.isEmpty()) {
+                return Optional.empty();
+            }
+            codes.add(new ReadCode(code.get(), ReadCode.Status.STORED, 1));
+        }
+        return Optional.of(codes.stream().distinct().toList());
     }
 }

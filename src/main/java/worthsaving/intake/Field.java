@@ -13,11 +13,12 @@ import java.util.stream.Stream;
  * our own format; the others are those of open price data and of plain English and German tables.
  */
 enum Field {
-    ID("id", "listing_id", "number", "no"),
-    YEAR("year", "model_year", "reg_year", "registration_year", "baujahr", "first_registration"),
-    MAKE("make", "brand", "manufacturer", "marke", "hersteller"),
-    MODEL("model", "modell"),
-    TRIM("trim", "trim_level", "version"),
+    ID("id", "listing_id", "number", "no", "stock_no", "stock_number", "lot_no", "lot_number", "ref", "nr"),
+    YEAR("year", "model_year", "reg_year", "registration_year", "baujahr", "first_registration", "yr", "bj", "my",
+            "year_of_manufacture", "yom", "registered", "ez", "erstzulassung"),
+    MAKE("make", "brand", "manufacturer", "marke", "hersteller", "car_make", "vehicle_make", "fabrikat", "marque"),
+    MODEL("model", "modell", "car_model", "vehicle_model", "model_name"),
+    TRIM("trim", "trim_level", "version", "variant", "grade", "ausstattung"),
     ENGINE("engine", "engine_kind"),
     FUEL("fuel", "fuel_type", "kraftstoff"),
     TIMING("timing", "timing_drive"),
@@ -27,16 +28,18 @@ enum Field {
     AWD("awd", "is_4wd"),
     LITRES("engine_litres", "engine_l", "litres", "displacement_l"),
     CYLINDERS("cylinders"),
-    ODOMETER("odometer", "mileage", "miles", "mi", "km", "kilometres", "kilometers", "kilometerstand", "odo"),
+    ODOMETER("odometer", "mileage", "miles", "mi", "km", "kilometres", "kilometers", "kilometerstand", "odo",
+            "km_stand", "kmstand", "laufleistung", "odometer_reading", "odo_reading", "milage", "kilometrage"),
     ODOMETER_UNIT("odometer_unit", "mileage_unit"),
-    PRICE("price", "ask", "asking", "asking_price", "preis", "bid"),
+    PRICE("price", "ask", "asking", "asking_price", "preis", "bid", "list_price", "sale_price", "kaufpreis", "current_bid",
+            "price_asked", "angebotspreis", "prix"),
     CURRENCY("currency", "waehrung"),
     PRICE_KIND("price_kind", "asked_or_sold"),
     TITLE("title", "title_status", "title_brand"),
     BODY("body", "body_type", "karosserie"),
     CONDITION("condition", "zustand"),
     DAMAGE("unrepaired_damage"),
-    VIN("vin"),
+    VIN("vin", "vin_number", "chassis_number", "chassis_no", "fin", "fahrgestellnummer"),
     TOW_MILES("tow_miles", "tow_distance"),
     PRESENT("present"),
     ABSENT("absent"),
@@ -46,10 +49,10 @@ enum Field {
     FOUND_SOUND("found_sound"),
     DROVE_ON("drove_on"),
     STOPPED_AT_ONCE("stopped_at_once"),
-    CODES("codes", "trouble_codes"),
+    CODES("codes", "trouble_codes", "dtc", "dtcs", "fault_codes", "fehlercodes"),
     QUOTE("quote", "repair_quote"),
-    STORY("story", "description", "text", "beschreibung"),
-    SEEN("seen", "date", "date_posted", "posted", "month");
+    STORY("story", "description", "text", "beschreibung", "comments", "notes", "remarks", "bemerkungen", "advert"),
+    SEEN("seen", "date", "date_posted", "posted", "month", "listed", "listing_date", "date_listed", "datum");
 
     /** Without these columns a table is not one of listings. */
     static final List<Field> NEEDED = List.of(YEAR, MAKE, MODEL, ODOMETER, PRICE);

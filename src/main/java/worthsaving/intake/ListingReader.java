@@ -6,7 +6,7 @@ import java.io.Reader;
 
 /**
  * Reads a table of listings: CSV with comma, semicolon, tab or bar, in our own columns or in those of open
- * price data. Columns are found by name, needed ones also by unmistakable content; encoding and separator
+ * price data. Columns are found as told, by name, or by unmistakable content; encoding and separator
  * are found out. Good rows come through whatever happens to the others, and memory does not grow with the
  * table (repeats are looked for among the first {@value SeenBefore#MOST} rows).
  */
@@ -14,10 +14,17 @@ public final class ListingReader {
 
     private final Vocabulary vocabulary;
     private final IntakeSettings settings;
+    private final TableColumns told;
 
     public ListingReader(Vocabulary vocabulary, IntakeSettings settings) {
+        this(vocabulary, settings, TableColumns.UNTOLD);
+    }
+
+    /** @param told what people have said of the columns */
+    public ListingReader(Vocabulary vocabulary, IntakeSettings settings, TableColumns told) {
         this.vocabulary = vocabulary;
         this.settings = settings;
+        this.told = told;
     }
 
     /**
@@ -27,12 +34,12 @@ public final class ListingReader {
      * @throws IOException when the stream itself fails; bad content is reported to the sink
      */
     public LotSummary read(InputStream in, String name, LotSink sink) throws IOException {
-        return new TableReading(new TextDecoding(in), name, vocabulary, settings, sink).run();
+        return new TableReading(new TextDecoding(in), name, vocabulary, settings, told, sink).run();
     }
 
     /** As {@link #read(InputStream, String, LotSink)}, of characters. */
     public LotSummary read(Reader in, String name, LotSink sink) throws IOException {
-        return new TableReading(in, name, vocabulary, settings, sink).run();
+        return new TableReading(in, name, vocabulary, settings, told, sink).run();
     }
 
     /** Reads a table of ordinary size into memory. */

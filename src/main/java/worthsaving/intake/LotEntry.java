@@ -14,7 +14,7 @@ import worthsaving.vehicle.Listing;
  * @param priceKind the word beside the price, such as asked or sold; "" when there is none
  * @param codes trouble codes as read out; those the catalogue knows are findings of the listing as well
  */
-public record LotEntry(long row, Listing listing, Fact<Money> quote, String priceKind, List<TroubleCode> codes) {
+public record LotEntry(long row, Listing listing, Fact<Money> quote, String priceKind, List<ReadCode> codes) {
 
     public LotEntry {
         Objects.requireNonNull(listing, "listing");

@@ -9,6 +9,8 @@ import java.util.Map;
  * @param encoding name of the encoding it was read in; blank when characters were handed in
  * @param separator between cells
  * @param columns our name for a field, and the column it was read from
+ * @param uses what each column in use was taken for and why, in the order of the table
+ * @param header every column as the file spells it
  * @param unusedColumns columns nothing was read from
  * @param good rows that became listings
  * @param refused rows left out
@@ -21,9 +23,20 @@ public record LotSummary(
         String encoding,
         char separator,
         Map<String, String> columns,
+        List<ColumnUse> uses,
+        List<String> header,
         List<String> unusedColumns,
         long good,
         long refused,
         long warnings,
         boolean readable,
-        boolean cancelled) {}
+        boolean cancelled) {
+
+    /**
+     * What a column was taken for.
+     *
+     * @param field our name
+     * @param column as the file spells it
+     */
+    public record ColumnUse(String field, String column, String why) {}
+}

@@ -32,7 +32,7 @@ final class RowParser {
         Fact<Double> tow = figures.towMiles();
         Fact<Money> quote = money.read(Field.QUOTE);
         Exposure exposure = evidence.exposure();
-        List<TroubleCode> codes = evidence.codes();
+        List<ReadCode> codes = evidence.codes();
         List<Observation> observations = evidence.observations(codes);
         if (cells.refused()) {
             return Optional.empty();

@@ -3,6 +3,7 @@ package worthsaving.intake;
 import java.io.IOException;
 import java.io.Reader;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.Deque;
@@ -27,6 +28,7 @@ final class TableReading {
     private final Vocabulary vocabulary;
     private final RowParser parser;
     private final LotSink sink;
+    private final TableColumns told;
     private final SeenBefore rowsSeen = new SeenBefore();
     private final SeenBefore idsSeen = new SeenBefore();
     private char separator = ',';
@@ -35,13 +37,15 @@ final class TableReading {
     private long refused;
     private long warnings;
 
-    TableReading(Reader in, String name, Vocabulary vocabulary, IntakeSettings settings, LotSink sink) {
+    TableReading(Reader in, String name, Vocabulary vocabulary, IntakeSettings settings,
+            TableColumns told, LotSink sink) {
         this.decoding = in instanceof TextDecoding d ? d : null;
         this.records = new RecordReader(in);
         this.name = name;
         this.vocabulary = vocabulary;
         this.parser = new RowParser(settings, vocabulary);
         this.sink = sink;
+        this.told = told;
     }
 
     LotSummary run() throws IOException {
@@ -58,19 +62,28 @@ final class TableReading {
             RawRow.Damage damage = header.damage().get();
             return refuseFile(header.line(), "the header cannot be read: " + damage.what(), damage.mend());
         }
+        ColumnChoice remembered = told.memory().of(header.cells()).orElse(ColumnChoice.NONE);
+        columns = columns.told(remembered, new ArrayList<>());
+        List<String> wrong = new ArrayList<>();
+        columns = columns.told(told.now(), wrong);
+        if (!wrong.isEmpty()) {
+            return refuseFile(header.line(), String.join("; ", wrong), "name a field and a column, as in price=Asking");
+        }
         Deque<RawRow> sample = new ArrayDeque<>();
-        if (!columns.missing().isEmpty()) {
+        if (!columns.missing().isEmpty() || !columns.unused().isEmpty()) {
             RawRow row = next();
             while (row != null) {
                 sample.add(row);
                 row = sample.size() < SAMPLE ? next() : null;
             }
-            columns = columns.completedBy(List.copyOf(sample), vocabulary.makes());
+            ColumnChoice ignoring = told.now().isEmpty() ? remembered : told.now();
+            columns = columns.completedBy(List.copyOf(sample), vocabulary.makes(), ignoring);
         }
         if (!columns.missing().isEmpty()) {
             return refuseFile(header.line(), wrongHeader(), headerMend());
         }
         sink.header(header.text());
+        sink.columns(header.cells());
         boolean cancelled = rows(sample);
         if (good + refused == 0) {
             warn(new IntakeFault(name, 0, "", Effect.WARNING, "the table has a header and no rows",
@@ -134,7 +147,7 @@ final class TableReading {
         }
         if (cells.refused()) {
             refused++;
-            sink.refused(new RefusedRow(row.line(), row.text(), cells.faults()));
+            sink.refused(new RefusedRow(row.line(), row.text(), row.cells(), cells.faults()));
         } else {
             cells.faults().forEach(this::warn);
         }
@@ -238,6 +251,9 @@ final class TableReading {
             columns.get(field).ifPresent(c -> matched.put(field.title(), c.header()));
         }
         return new LotSummary(name, decoding == null ? "" : decoding.charset().name(), separator,
-                Collections.unmodifiableMap(matched), columns.unused(), good, refused, warnings, readable, cancelled);
+                Collections.unmodifiableMap(matched),
+                columns.used().stream()
+                        .map(c -> new LotSummary.ColumnUse(c.field().title(), c.header(), c.why())).toList(),
+                columns.header(), columns.unused(), good, refused, warnings, readable, cancelled);
     }
 }

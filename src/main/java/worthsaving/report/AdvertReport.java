@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import worthsaving.intake.TroubleCode;
 import worthsaving.intake.advert.AdvertReading;
 import worthsaving.intake.advert.CarReading;
 import worthsaving.intake.advert.Claim;
 import worthsaving.intake.advert.Found;
 import worthsaving.intake.advert.Mileage;
 import worthsaving.intake.advert.OfferReading;
+import worthsaving.intake.advert.SaidCode;
 import worthsaving.intake.advert.Span;
 import worthsaving.intake.advert.Symptom;
 import worthsaving.vehicle.Observation;
@@ -65,10 +67,15 @@ public final class AdvertReport {
                     + d.unit().name().toLowerCase(Locale.ROOT)).orElse("true mileage unknown");
         }
         if (value instanceof Symptom s) {
-            return spoken(s.word()) + (s.sight() == Observation.Sight.ABSENT ? ": not so" : "");
+            return spoken(s.word()) + (s.sight() == Observation.Sight.ABSENT ? ": not so" : "")
+                    + (s.finding().isEmpty() ? ": read but not used" : "");
         }
         if (value instanceof Claim c) {
             return c.item() + " " + c.standing().name().toLowerCase(Locale.ROOT);
+        }
+        if (value instanceof SaidCode c) {
+            return c.code() + c.finding().map(f -> ": " + f).orElse(
+                    c.code().definedBy() == TroubleCode.DefinedBy.MAKER ? ": the maker's own, not used" : ": not used");
         }
         if (value instanceof OfferReading.Figure f) {
             return f.role().name().toLowerCase(Locale.ROOT) + " " + f.money();

@@ -1,6 +1,7 @@
 package worthsaving.vehicle;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import worthsaving.quantity.Money;
@@ -33,5 +34,24 @@ public record Listing(
         Objects.requireNonNull(seen, "seen");
         Objects.requireNonNull(exposure, "exposure");
         observations = List.copyOf(observations);
+    }
+
+    /**
+     * The same car with more seen of it; what was seen already with the same eyes stays, unless it was unsure.
+     *
+     * @param more none of them twice
+     */
+    public Listing withSeen(List<Observation> more) {
+        List<Observation> all = new ArrayList<>(observations);
+        for (Observation one : more) {
+            all.removeIf(o -> o.subject().equals(one.subject()) && o.witness() == one.witness()
+                    && o.sight() != Observation.Sight.PRESENT && o.sight() != Observation.Sight.ABSENT);
+            boolean seen = all.stream()
+                    .anyMatch(o -> o.subject().equals(one.subject()) && o.witness() == one.witness());
+            if (!seen) {
+                all.add(one);
+            }
+        }
+        return new Listing(id, vehicle, ask, this.seen, towMiles, exposure, all, story, origin);
     }
 }

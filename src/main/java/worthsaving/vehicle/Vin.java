@@ -32,6 +32,18 @@ public record Vin(String text) {
         }
     }
 
+    /** Part of the world that the maker's identifier belongs to. */
+    public enum Region { AFRICA, ASIA, EUROPE, NORTH_AMERICA, OCEANIA, SOUTH_AMERICA }
+
+    /** By the first character, as ISO 3780 allots them: A to H, J to R, S to Z, 1 to 5, 6 and 7, 8, 9 and 0. */
+    public Region region() {
+        char c = text.charAt(0);
+        if (c >= 'A') {
+            return c <= 'H' ? Region.AFRICA : c <= 'R' ? Region.ASIA : Region.EUROPE;
+        }
+        return northAmerican() ? Region.NORTH_AMERICA : c == '6' || c == '7' ? Region.OCEANIA : Region.SOUTH_AMERICA;
+    }
+
     /** The weighted sum that the check digit is taken from. */
     public int weightedSum() {
         int sum = 0;

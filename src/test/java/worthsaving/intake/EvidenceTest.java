@@ -89,7 +89,7 @@ class EvidenceTest {
     void codes_are_kept_whether_the_catalogue_knows_them_or_not() {
         LotEntry entry = Tables.one(Tables.withColumn("codes", "p0300 P1234 U0100"));
 
-        assertThat(entry.codes()).extracting(TroubleCode::text).containsExactly("P0300", "P1234", "U0100");
+        assertThat(entry.codes()).extracting(read -> read.code().text()).containsExactly("P0300", "P1234", "U0100");
         assertThat(entry.listing().observations()).containsExactly(Observation.present("CODE_MISFIRE"));
     }
 

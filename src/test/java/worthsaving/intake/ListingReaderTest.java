@@ -42,7 +42,8 @@ class ListingReaderTest {
                 assertThat(l.vehicle().title()).isNotEqualTo(TitleBrand.UNKNOWN);
             });
             assertThat(lot.summary().unusedColumns()).isEmpty();
-            assertThat(lot.entries().get(0).codes()).containsExactly(new TroubleCode("P0016"));
+            assertThat(lot.entries().get(0).codes()).containsExactly(
+                    new ReadCode(new TroubleCode("P0016"), ReadCode.Status.STORED, 1));
             assertThat(lot.entries().get(0).quote()).isEqualTo(Fact.known(Money.usd(4900)));
         }
     }

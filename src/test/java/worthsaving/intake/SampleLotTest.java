@@ -78,7 +78,7 @@ class SampleLotTest {
         assertThat(lot.entries()).filteredOn(e -> !e.codes().isEmpty()).hasSizeGreaterThan(10).allSatisfy(e ->
                 assertThat(e.codes()).allSatisfy(code -> assertThat(e.listing().observations())
                         .extracting(Observation::subject)
-                        .containsAnyElementsOf(vocabulary().findings(code))));
+                        .containsAnyElementsOf(vocabulary().findings(code.code()))));
     }
 
     private static Vocabulary vocabulary() {

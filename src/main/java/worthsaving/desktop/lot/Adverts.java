@@ -1,5 +1,7 @@
 package worthsaving.desktop.lot;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -10,15 +12,16 @@ import worthsaving.desktop.Ground;
 import worthsaving.desktop.LatestWins;
 import worthsaving.desktop.ScreenThread;
 import worthsaving.desktop.Texts;
+import worthsaving.intake.advert.AdvertPile;
 import worthsaving.intake.advert.AdvertReading;
 import worthsaving.vehicle.Listing;
 
-/** Reads pasted adverts in the background. To be used on the screen thread only. */
+/** Reads pasted adverts, one or several at once, in the background. To be used on the screen thread only. */
 public final class Adverts {
 
     private final Predicate<String> taken;
     private final Consumer<Listing> onListing;
-    private final LatestWins<String, AdvertReading> reader;
+    private final LatestWins<String, List<AdvertReading>> reader;
     private final ReadOnlyStringWrapper notes = new ReadOnlyStringWrapper("");
     private Consumer<Listing> onOpen = listing -> {};
     private int count;
@@ -32,7 +35,8 @@ public final class Adverts {
         this.taken = taken;
         this.onListing = onListing;
         this.reader = new LatestWins<>(
-                (text, cancelled, progress) -> ground.adverts().read(text, ground.today()),
+                (text, cancelled, progress) -> new AdvertPile(ground.adverts()).split(text, ground.today()).stream()
+                        .map(advert -> ground.adverts().read(advert, ground.today())).toList(),
                 (running, newer) -> true, new Arrival(), background, screen);
     }
 
@@ -51,20 +55,33 @@ public final class Adverts {
         return notes.getReadOnlyProperty();
     }
 
-    private final class Arrival implements LatestWins.Listener<String, AdvertReading> {
+    private final class Arrival implements LatestWins.Listener<String, List<AdvertReading>> {
 
         @Override
-        public void done(String text, AdvertReading reading, boolean latest) {
+        public void done(String text, List<AdvertReading> readings, boolean latest) {
+            List<String> told = new ArrayList<>();
+            Listing last = null;
+            for (AdvertReading reading : readings) {
+                last = reading.toListing(freshId(), Texts.of("advert.origin"));
+                if (!reading.notes().isEmpty()) {
+                    told.add(Texts.of("advert.notes", CarNames.title(last.vehicle()),
+                            String.join("; ", reading.notes())));
+                }
+                onListing.accept(last);
+            }
+            notes.set(String.join("\n", told));
+            if (last != null) {
+                onOpen.accept(last);
+            }
+        }
+
+        private String freshId() {
             String id;
             do {
                 count++;
                 id = Texts.of("advert.id", Integer.toString(count));
             } while (taken.test(id));
-            Listing listing = reading.toListing(id, Texts.of("advert.origin"));
-            notes.set(reading.notes().isEmpty() ? "" : Texts.of("advert.notes",
-                    CarNames.title(listing.vehicle()), String.join("; ", reading.notes())));
-            onListing.accept(listing);
-            onOpen.accept(listing);
+            return id;
         }
 
         @Override

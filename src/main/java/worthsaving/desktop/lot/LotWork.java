@@ -130,7 +130,7 @@ final class LotWork {
     }
 
     private LotSummary read(Path table, TableSink sink) {
-        ListingReader reader = new ListingReader(Vocabulary.of(ground.catalogue(), ground.makes()),
+        ListingReader reader = new ListingReader(Vocabulary.of(ground.catalogue(), ground.makes(), ground.adverts().codes()),
                 IntakeSettings.american(ground.today()));
         try (InputStream in = Files.newInputStream(table)) {
             return reader.read(in, table.getFileName().toString(), sink);

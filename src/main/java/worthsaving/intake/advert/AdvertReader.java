@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import worthsaving.intake.CodeTable;
 import worthsaving.vehicle.Vin;
 
 /**
@@ -24,6 +25,11 @@ public final class AdvertReader {
 
     public AdvertReader(Vocabulary vocabulary) {
         this.vocabulary = Objects.requireNonNull(vocabulary, "vocabulary");
+    }
+
+    /** What trouble codes stand for, for tables read beside adverts. */
+    public CodeTable codes() {
+        return vocabulary.codes();
     }
 
     /**
@@ -61,6 +67,7 @@ public final class AdvertReader {
         ConditionReading condition = new ConditionRule(
                 page, polarity, gearbox.map(Found::value), engine.map(Found::value)).read();
         missing(car, offer, notes);
+        vin.ifPresent(v -> vinNotes(v.value(), year, notes));
         return new AdvertReading(kept, on, car, offer, condition, vehicle.entry().flatMap(Model::pricedAs), notes);
     }
 
@@ -76,6 +83,19 @@ public final class AdvertReader {
         }
         if (car.mileage().isEmpty()) {
             notes.add("no mileage found");
+        }
+    }
+
+    /** What the number itself says against the advert; the number is not repeated. */
+    private static void vinNotes(Vin vin, Optional<Found<Integer>> year, List<String> notes) {
+        if (!vin.checkDigitHolds()) {
+            notes.add("the check digit of the VIN does not hold"
+                    + (vin.northAmerican() ? "; compare it with the car" : ", which proves nothing outside North America"));
+        }
+        if (vin.northAmerican() && vin.modelYear().isPresent()
+                && year.filter(y -> y.value() != vin.modelYear().getAsInt()).isPresent()) {
+            notes.add("the VIN says model year " + vin.modelYear().getAsInt() + ", the advert "
+                    + year.get().value() + "; see which one is right");
         }
     }
 

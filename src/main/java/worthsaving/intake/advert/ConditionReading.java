@@ -7,13 +7,13 @@ import worthsaving.vehicle.Exposure;
  * What is said of its state.
  *
  * @param runningState a word such as {@code "runs_rough"}; {@code "unknown"} where nothing tells
- * @param codes trouble codes in the text, in capitals
+ * @param codes trouble codes in the text
  */
 public record ConditionReading(
         Found<String> runningState,
         List<Found<Symptom>> symptoms,
         List<Found<Claim>> claims,
-        List<Found<String>> codes,
+        List<Found<SaidCode>> codes,
         Exposure exposure) {
 
     public ConditionReading {

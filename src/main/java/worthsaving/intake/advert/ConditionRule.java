@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import worthsaving.intake.CodeTable;
+import worthsaving.intake.TroubleCode;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Observation.Sight;
 import worthsaving.vehicle.Powertrain.Engine;
@@ -102,7 +104,9 @@ final class ConditionRule {
         String why = "follows from " + String.join(" and ", implication.when().stream()
                 .filter(c -> !c.startsWith("!")).toList());
         String then = implication.then();
-        if (then.startsWith("STATE:")) {
+        if (then.startsWith("!ITEM:")) {
+            claims.remove(then.substring("!ITEM:".length()));
+        } else if (then.startsWith("STATE:")) {
             impliedStates.add(then.substring("STATE:".length()));
         } else if (then.startsWith("ITEM:")) {
             String item = then.substring("ITEM:".length());
@@ -124,11 +128,18 @@ final class ConditionRule {
         }
     }
 
-    private List<Found<String>> codes() {
-        List<Found<String>> codes = new ArrayList<>();
+    private List<Found<SaidCode>> codes() {
+        List<Found<SaidCode>> codes = new ArrayList<>();
         for (int i = 0; i < page.tokens().size(); i++) {
-            if (CODE.matcher(page.at(i)).matches()) {
-                codes.add(Found.stated(page.at(i).toUpperCase(java.util.Locale.ROOT), List.of(page.span(i, i))));
+            Optional<TroubleCode> code = CODE.matcher(page.at(i)).matches()
+                    ? TroubleCode.parse(page.at(i)) : Optional.empty();
+            if (code.isPresent()) {
+                boolean doubted = page.text().startsWith("?", page.span(i, i).end());
+                SaidCode said = new SaidCode(code.get(),
+                        page.vocabulary().codes().row(code.get()).flatMap(CodeTable.Row::finding),
+                        doubted ? Sight.UNSURE : Sight.PRESENT);
+                codes.add(doubted ? Found.guessed(said, List.of(page.span(i, i)), "the seller is not sure")
+                        : Found.stated(said, List.of(page.span(i, i))));
             }
         }
         return codes;

@@ -91,6 +91,10 @@ final class CsvRows {
         faults.add(row.file() + ", line " + row.line() + ": " + what);
     }
 
+    void fault(String what) {
+        faults.add(what);
+    }
+
     List<String> faults() {
         return List.copyOf(faults);
     }

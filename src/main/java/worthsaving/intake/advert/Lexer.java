@@ -106,8 +106,18 @@ final class Lexer {
 
     private boolean insideWord(int i) {
         char c = text.charAt(i);
+        if (c == '/') {
+            return airConditioning(i);
+        }
         return (c == '\'' || c == '’' || c == '`') && i > 0 && Character.isLetter(text.charAt(i - 1))
                 && i + 1 < text.length() && Character.isLetter(text.charAt(i + 1));
+    }
+
+    /** "A/C" is one word. */
+    private boolean airConditioning(int i) {
+        return i > 0 && i + 1 < text.length() && (text.charAt(i - 1) | 32) == 'a' && (text.charAt(i + 1) | 32) == 'c'
+                && (i < 2 || !Character.isLetterOrDigit(text.charAt(i - 2)))
+                && (i + 2 >= text.length() || !Character.isLetterOrDigit(text.charAt(i + 2)));
     }
 
     private boolean digitAt(int i) {
@@ -125,6 +135,7 @@ final class Lexer {
             }
         }
         String word = text.substring(start, end).replace("'", "").replace("’", "").replace("`", "")
+                .replace("/", "")
                 .toLowerCase(Locale.ROOT);
         tokens.add(new Token(kind, word, start, end, gap, clause, segment));
         gapStart = end;

@@ -62,6 +62,10 @@ final class ListingMaker {
             symptom.value().finding().ifPresent(finding ->
                     sights.merge(finding, symptom.value().sight(), (a, b) -> a == Sight.PRESENT ? a : b));
         }
+        for (Found<SaidCode> code : reading.condition().codes()) {
+            code.value().finding().ifPresent(finding ->
+                    sights.merge(finding, code.value().sight(), (a, b) -> a == Sight.PRESENT ? a : b));
+        }
         for (Found<Claim> claim : reading.condition().claims()) {
             switch (claim.value().standing()) {
                 case FAILED -> sights.put(claim.value().item(), Sight.PRESENT);

@@ -57,13 +57,17 @@ final class MileageRule {
             value = value * 1000;
             i++;
         }
-        String unit = num.suffix().startsWith("km") || num.suffix().equals("kkm") ? "km"
+        String unit = num.suffix().startsWith("km") || num.suffix().endsWith("km") ? "km"
                 : num.suffix().endsWith("miles") ? "miles" : num.suffix().endsWith("mi") ? "mi" : "";
         int last = i - 1;
         if (unit.isEmpty() && page.sameClause(num.to(), i)) {
             int u = Rx.is(page.at(i), "original|orig|actual|highway|hwy|true|org") ? i + 1 : i;
             unit = unitWord(page.at(u));
             last = unit.isEmpty() ? last : u;
+        }
+        if (unit.isEmpty() && num.from() > 0 && page.sameClause(num.from() - 1, num.from())
+                && value >= 1000 && !k) {
+            unit = unitBefore(page.at(num.from() - 1));
         }
         double score = k ? 3 : 0;
         score += num.masked() ? 6 : 0;
@@ -79,7 +83,7 @@ final class MileageRule {
         if (score > 0) {
             score += cueBefore ? 2 : 0;
             score -= !cueBefore && page.near("cue:not_miles_before", num.from(), last, 2, 0) ? 5 : 0;
-            score -= page.near("cue:not_miles_after", num.from(), last, 0, 2) ? 5 : 0;
+            score -= page.near("cue:not_miles_after", num.from(), last, 0, 2) && goesOn(last) ? 5 : 0;
             score += value >= 10_000 && value <= 450_000 ? 1 : value < 5000 ? -3 : 0;
             score -= page.near("cue:unit", num.from(), last, 0, 1) ? 6 : 0;
             score -= value > MOST ? 20 : 0;
@@ -88,11 +92,21 @@ final class MileageRule {
         return new Candidate(num, score, mileage(num, value, k, unit), last);
     }
 
+    /** What follows belongs to the same stretch between commas. */
+    private boolean goesOn(int last) {
+        return last + 1 < page.tokens().size() && page.token(last + 1).segment() == page.token(last).segment();
+    }
+
+    /** "Miles: 127,400". */
+    private static String unitBefore(String word) {
+        return word.equals("miles") ? "miles" : word.equals("km") ? "km" : "";
+    }
+
     private static String unitWord(String word) {
         return switch (word) {
             case "mi", "mls" -> "mi";
             case "mile", "miles", "milage", "mileage" -> "miles";
-            case "km", "kms", "kilometers", "kilometres", "kilometer", "klm", "klms" -> "km";
+            case "km", "tkm", "kms", "kilometers", "kilometres", "kilometer", "klm", "klms" -> "km";
             default -> "";
         };
     }

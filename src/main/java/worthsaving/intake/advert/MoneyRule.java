@@ -23,10 +23,19 @@ final class MoneyRule {
 
     MoneyRule(Page page) {
         this.page = page;
-        for (List<Hit> hits : page.vocabulary().moneyPhrases().find(page.words()).values()) {
+        Map<String, List<Hit>> found = page.vocabulary().moneyPhrases().find(page.words());
+        boolean[] firm = new boolean[page.words().size()];
+        for (List<Hit> hits : found.values()) {
+            hits.stream().filter(h -> page.vocabulary().moneyCue(h).role() == MoneyCue.Role.FIRM)
+                    .forEach(h -> h.take(firm));
+        }
+        for (List<Hit> hits : found.values()) {
             for (Hit hit : hits) {
                 MoneyCue cue = page.vocabulary().moneyCue(hit);
                 if (cue.role() == MoneyCue.Role.NEGOTIABLE) {
+                    if (hit.shares(firm)) {
+                        continue;
+                    }
                     negotiable = true;
                     negotiableWords = page.spans(hit);
                 } else {
@@ -196,7 +205,9 @@ final class MoneyRule {
         if (all.contains("€") || Rx.is(all, "(?s).*\\b(?:eur|euros?)\\b.*")) {
             return "EUR";
         }
-        if (Rx.is(all, "(?s).*(?:\\b(?:cad|cdn|canadian|c)\\b).*")) {
+        boolean canadianSign = page.at(candidate.num().from() - 2).equals("c")
+                && page.token(candidate.num().from() - 1).kind() == Token.Kind.SIGN;
+        if (canadianSign || Rx.is(all, "(?s).*(?:\\b(?:cad|cdn|canadian)\\b).*")) {
             return "CAD";
         }
         if (Rx.is(all, "(?s).*\\b(?:usd|us)\\b.*")) {

@@ -12,7 +12,7 @@ final class Numbers {
 
     private static final Pattern SUFFIXED = Pattern.compile("(\\d[\\d.,]*)([a-z]{1,6})");
     private static final Pattern MASKED = Pattern.compile("(\\d[\\d,]*)(x[x\\d,]*x|x{2,})(mi|miles|km|k)?");
-    private static final Set<String> SUFFIXES = Set.of("k", "mi", "mile", "miles", "km", "kms", "kmi", "kmiles", "kkm",
+    private static final Set<String> SUFFIXES = Set.of("k", "tkm", "mi", "mile", "miles", "km", "kms", "kmi", "kmiles", "kkm",
             "l", "t", "grand", "usd", "cad", "eur", "gbp", "m");
     private static final Map<String, Integer> UNITS = Map.ofEntries(Map.entry("one", 1), Map.entry("two", 2),
             Map.entry("three", 3), Map.entry("four", 4), Map.entry("five", 5), Map.entry("six", 6), Map.entry("seven",
@@ -97,7 +97,7 @@ final class Numbers {
         boolean decimal = text.indexOf('.') >= 0 && !Rx.is(text, "\\d+\\.0+") || Rx.is(text, "\\d\\.0");
         double value = Double.parseDouble(text);
         double scaled = suffix.startsWith("k") && !suffix.startsWith("km") || suffix.equals("kmi")
-                || suffix.equals("kmiles")
+                || suffix.equals("kmiles") || suffix.equals("tkm")
                 || suffix.equals("grand") ? Math.rint(value * 1000) : value;
         return new Num(i, i, scaled, suffix, masked, grouped, decimal, false);
     }

@@ -19,6 +19,7 @@ final class Polarity {
     private final boolean[] partner;
     private final boolean[] doubt;
     private final boolean[] answer;
+    private final boolean[] deniedAfter;
 
     Polarity(Page page) {
         this.page = page;
@@ -27,6 +28,8 @@ final class Polarity {
         this.partner = marks("cue:partner");
         this.doubt = marks("cue:doubt");
         this.answer = marks("cue:answer_no");
+        this.deniedAfter = new boolean[words.size()];
+        page.hits("cue:denied_after").forEach(hit -> deniedAfter[hit.first()] = true);
         for (String kind : List.of("symptom", "item", "title", "state")) {
             for (Hit hit : page.hits(kind)) {
                 for (int place : hit.places()) {
@@ -58,7 +61,34 @@ final class Polarity {
                 && words.get(next).token().gap().length() == 1)) {
             return true;
         }
-        return negatedBefore(hit);
+        return negatedWithin(hit) || negatedAfter(hit) || negatedBefore(hit);
+    }
+
+    /** "uses no oil": the negator stands between the words of the phrase and is none of them. */
+    private boolean negatedWithin(Hit hit) {
+        int[] places = hit.places();
+        for (int k = 1; k < places.length; k++) {
+            for (int i = places[k - 1] + 1; i < places[k]; i++) {
+                if (negator[i] && LIST_OPENERS.contains(words.get(i).text())) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /** "the oil light never came on". */
+    private boolean negatedAfter(Hit hit) {
+        int next = hit.last() + 1;
+        for (int i = next; i < Math.min(words.size(), next + 2); i++) {
+            if (words.get(i).token().segment() != words.get(hit.last()).token().segment()) {
+                return false;
+            }
+            if (deniedAfter[i]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean negatedBefore(Hit hit) {

@@ -10,9 +10,10 @@ import worthsaving.vehicle.TitleBrand;
 final class TitleRule {
 
     /**
-     * What a phrase says; {@code FREE} clears a lien and says no more, a bill of sale counts where no title is named.
+     * What a phrase says; {@code FREE} clears a lien and says no more, a bill of sale, or a sale
+     * for parts, counts where no title is named.
      */
-    enum Said { PARTS_ONLY, FLOOD, REBUILT, SALVAGE, LOST, LIEN, CLEAN, CLEAN_CLAIMED, BILL_OF_SALE, FREE }
+    enum Said { PARTS_ONLY, FLOOD, REBUILT, SALVAGE, LOST, LIEN, CLEAN, CLEAN_CLAIMED, PARTS_SALE, BILL_OF_SALE, FREE }
 
     private TitleRule() {}
 
@@ -28,8 +29,11 @@ final class TitleRule {
         if (best == null) {
             return Found.guessed(TitleBrand.UNKNOWN, List.of(), "nothing is said of the title; unknown is not clean");
         }
-        TitleBrand brand = best.means().equals(Said.BILL_OF_SALE.name())
-                ? TitleBrand.LOST : TitleBrand.valueOf(best.means());
+        TitleBrand brand = switch (Said.valueOf(best.means())) {
+            case BILL_OF_SALE -> TitleBrand.LOST;
+            case PARTS_SALE -> TitleBrand.PARTS_ONLY;
+            default -> TitleBrand.valueOf(best.means());
+        };
         return polarity.doubted(best)
                 ? Found.guessed(brand, page.spans(best), "the advert doubts it itself")
                 : Found.stated(brand, page.spans(best));

@@ -90,7 +90,9 @@ final class TrimRule {
         }
         boolean otherUse = Rx.is(page.at(i + n),
                 "pkg|package|mode|tires|seats|utility|brakes|line|battery|system|pack|engine|motor") && n == 1;
-        if (otherUse && page.token(i + n).gap().equals(" ") && !name.toString().equals("s")) {
+        boolean levelBesideName = i > 0 && page.used(i - 1, i - 1) && page.sameClause(i - 1, i)
+                && Rx.is(name.toString(), "[a-z]{1,3}");
+        if (otherUse && !levelBesideName && page.token(i + n).gap().equals(" ")) {
             return Optional.empty();
         }
         return page.vocabulary().trims(bare(name.toString())).stream().filter(w -> w.fits(make)).findFirst();

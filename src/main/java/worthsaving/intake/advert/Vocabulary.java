@@ -6,14 +6,14 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import worthsaving.intake.CodeTable;
 
 /** Everything the reader of adverts knows of words; read from plain CSV files that the user may edit. */
 public final class Vocabulary {
 
     /** Names of the files asked for, all in one folder. */
     public static final List<String> FILES = List.of("spelling.csv", "makes.csv", "models.csv", "trims.csv",
-            "phrases.csv", "symptoms.csv", "implied.csv", "money.csv", "places.csv");
+            "phrases.csv", "symptoms.csv", "implied.csv", "money.csv", "places.csv", CodeTable.FILE);
 
     private final Spelling spelling;
     private final ModelIndex models;
@@ -25,6 +25,7 @@ public final class Vocabulary {
     private final List<Implication> implications;
     private final Places places;
     private final Set<String> items;
+    private final CodeTable codes;
 
     Vocabulary(
             Spelling spelling,
@@ -36,7 +37,8 @@ public final class Vocabulary {
             Map<String, SymptomKind> symptoms,
             List<Implication> implications,
             Places places,
-            Set<String> items) {
+            Set<String> items,
+            CodeTable codes) {
         this.spelling = spelling;
         this.models = models;
         this.trims = trims;
@@ -47,6 +49,7 @@ public final class Vocabulary {
         this.implications = implications;
         this.places = places;
         this.items = items;
+        this.codes = codes;
     }
 
     /**
@@ -62,11 +65,16 @@ public final class Vocabulary {
         return new TreeSet<>(items);
     }
 
-    /** Findings of the catalogue that symptoms stand for. */
+    /** Findings of the catalogue that symptoms and trouble codes stand for. */
     public Set<String> findings() {
-        return symptoms.values().stream()
-                .flatMap(kind -> kind.finding().stream())
-                .collect(Collectors.toCollection(TreeSet::new));
+        Set<String> findings = new TreeSet<>(codes.findings());
+        symptoms.values().forEach(kind -> kind.finding().ifPresent(findings::add));
+        return findings;
+    }
+
+    /** What trouble codes stand for. */
+    public CodeTable codes() {
+        return codes;
     }
 
     Spelling spelling() {

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
+import worthsaving.intake.CodeTable;
 
 /** Builds a {@link Vocabulary} from its files. */
 final class VocabularyReader {
@@ -22,8 +23,9 @@ final class VocabularyReader {
     /** What makes the name of a part a complaint about it. */
     private static final List<String> FRAMES = List.of("needs a/new/another/used/replace/rebuilt/the? PART",
             "needs a new/used/rebuilt/reman PART", "{bad} PART", "PART {bad}", "PART is/has/was/are {bad}",
-            "PART went/going/let/needs/problem*/issue*/failure/pushed", "PART is going", "PART is making .. noise*");
+            "light .. for the? PART", "code* for the? PART", "PART code*", "PART went/going/let/needs/problem*/issue*/failure/pushed", "PART is going", "PART is making .. noise*");
 
+    private final Function<String, Reader> files;
     private final CsvRows rows;
     private final Map<String, List<String>> listed = new HashMap<>();
     private final ModelIndex models = new ModelIndex();
@@ -39,6 +41,7 @@ final class VocabularyReader {
     private final Set<String> trimWords = new HashSet<>();
 
     VocabularyReader(Function<String, Reader> files) {
+        this.files = files;
         this.rows = new CsvRows(files);
     }
 
@@ -53,6 +56,7 @@ final class VocabularyReader {
         rows.read("implied.csv", List.of("when", "then"), this::implication);
         rows.read("money.csv", List.of("role", "side", "reach", "weight", "phrase"), this::money);
         rows.read("places.csv", List.of("kind", "name", "region", "country"), this::place);
+        CodeTable codes = codes();
         if (!rows.faults().isEmpty()) {
             throw new VocabularyException(rows.faults());
         }
@@ -65,7 +69,21 @@ final class VocabularyReader {
         names.addAll(trimWords);
         items.removeIf(item -> item.endsWith(ConditionRule.GENERIC));
         return new Vocabulary(new Spelling(listed, words, names), models, trims, book, moneyBook, moneyCues, symptoms,
-                implications, places, items);
+                implications, places, items, codes);
+    }
+
+    private CodeTable codes() {
+        Reader in = files.apply(CodeTable.FILE);
+        if (in == null) {
+            rows.fault(CodeTable.FILE + ": the file is missing");
+            return CodeTable.EMPTY;
+        }
+        try {
+            return CodeTable.read(in);
+        } catch (IllegalArgumentException e) {
+            rows.fault(e.getMessage());
+            return CodeTable.EMPTY;
+        }
     }
 
     private static String need(CsvRows.Row row, String column) {

@@ -22,8 +22,12 @@ import org.junit.jupiter.params.provider.CsvSource;
  * out
  *       of the expectations counted as "unknown";
  *   <li>invented_blind2.jsonl, 40 adverts, vocabulary frozen after widening: 93.2 %;
- *   <li>invented_blind3.jsonl, 20 adverts, vocabulary frozen after widening again: 95.7 %. This is the nearest to what
- *       adverts not seen should give; the rates after that are rates on adverts learnt from.
+ *   <li>invented_blind3.jsonl, 20 adverts, vocabulary frozen after widening again: 95.7 %;
+ *   <li>invented_blind4.jsonl and invented_blind5.jsonl, 40 adverts each in styles not met before (British, German,
+ *       auction lists, forum posts, capitals, emoji, phone notes): 88.8 and 89.1 %, or 91.8 and 92.3 % once labels
+ *       follow the conventions of the trade notes (names as price data hold them, what follows from a symptom);
+ *   <li>invented_blind6.jsonl, 40 adverts in the same styles, vocabulary frozen after widening: 92.0 %, symptoms
+ *       60 %. The rates after that are rates on adverts learnt from.
  * </ul>
  */
 class AdvertFieldsTest {
@@ -42,7 +46,8 @@ class AdvertFieldsTest {
 
     @ParameterizedTest
     @CsvSource({"invented.jsonl, 72", "invented_blind.jsonl, 40", "invented_blind2.jsonl, 40",
-            "invented_blind3.jsonl, 20"})
+            "invented_blind3.jsonl, 20", "invented_blind4.jsonl, 40",
+            "invented_blind5.jsonl, 40", "invented_blind6.jsonl, 40"})
     void invented_adverts_in_other_styles_are_read_to_95_percent(String file, int adverts) throws IOException {
         try (BufferedReader lines = Files.newBufferedReader(Path.of("src/test/resources/adverts", file))) {
             FieldScore score = FieldScore.of(lines);

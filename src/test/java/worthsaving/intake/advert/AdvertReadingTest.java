@@ -66,7 +66,7 @@ class AdvertReadingTest {
 
     @Test
     void trouble_codes_and_driving_on_are_read() {
-        assertThat(READING.condition().codes()).extracting(Found::value).containsExactly("P0304");
+        assertThat(READING.condition().codes()).extracting(f -> f.value().code().text()).containsExactly("P0304");
         assertThat(READING.condition().exposure().level(Exposure.Hazard.OVERHEATING)).isEqualTo(Exposure.Level.DRIVEN_ON);
     }
 

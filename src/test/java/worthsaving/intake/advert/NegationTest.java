@@ -44,6 +44,11 @@ class NegationTest {
         "has never overheated | overheating | ABSENT",
         "doesn't slip | transmission_slip | ABSENT",
         "isn't burning oil | oil_consumption | ABSENT",
+        "the oil light never came on | oil_light | ABSENT",
+        "airbag light is NOT on | airbag_light | ABSENT",
+        "has a loud knock from the bottom end | knock | PRESENT",
+        "zero oil leaks | oil_leak | ABSENT",
+        "needs no oil between changes, knocks | knock | PRESENT",
     })
     void symptom(String text, String word, String sight) {
         Map<String, Sight> read = Vocabularies.read("2011 Honda Civic. " + text).condition().symptoms().stream()
