@@ -9,7 +9,7 @@ import java.util.stream.IntStream;
 import worthsaving.market.PriceRow;
 import worthsaving.quantity.Seed;
 
-/** Rows ready for fitting, parted into folds; adverts of one car always fall into the same fold. */
+/** Rows ready for fitting, parted into folds as the settings say. */
 final class TrainingSet {
 
     final List<CarFacts> cars;
@@ -24,7 +24,7 @@ final class TrainingSet {
         cars = rows.stream().map(CarFacts::of).toList();
         y = rows.stream().mapToDouble(r -> Math.log(r.price())).toArray();
         folds = settings.folds();
-        fold = folds(rows, folds, seed.derive("folds").generator());
+        fold = folds(rows, settings, seed.derive("folds").generator());
         design = HedonicDesign.over(cars);
         penalty = settings.penalty();
         systems = new LinearSystem[folds];
@@ -38,11 +38,13 @@ final class TrainingSet {
         }
     }
 
-    private static int[] folds(List<PriceRow> rows, int folds, SplittableRandom random) {
+    private static int[] folds(List<PriceRow> rows, FitSettings settings, SplittableRandom random) {
         Map<String, Integer> ofCar = new HashMap<>();
         int[] fold = new int[rows.size()];
         for (int i = 0; i < fold.length; i++) {
-            fold[i] = ofCar.computeIfAbsent(rows.get(i).carIdentity(), c -> random.nextInt(folds));
+            fold[i] = settings.apart() == FitSettings.Apart.ADVERTS
+                    ? random.nextInt(settings.folds())
+                    : ofCar.computeIfAbsent(rows.get(i).carIdentity(), c -> random.nextInt(settings.folds()));
         }
         return fold;
     }

@@ -118,7 +118,7 @@ public final class Valuer {
         Set<String> known = model.words(WordField.CONDITION);
         boolean asStated = known.contains(car.condition()) && !car.condition().isEmpty()
                 && !BROKEN.contains(car.condition());
-        CarFacts filled = model.usual.fill(car);
+        CarFacts filled = model.usual.fill(car).withCleanTitle(model);
         if (asStated) {
             return filled;
         }
