@@ -21,7 +21,7 @@ import worthsaving.valuation.PriceModel;
 import worthsaving.valuation.PriceModelFitter;
 
 /**
- * Fits on one file and writes the 10, 50 and 90 % quantile of every row of another:
+ * Fits on one file and writes what it predicts for every row of another, with the facts that pictures need:
  * Benchmark TRAIN.csv TEST.csv SHAPE.properties OUT.csv adverts|cars standard|quick|smile.
  * "adverts" leaves repeated adverts in and holds out single rows, as the other libraries see them.
  * Prints wall seconds and processor seconds of the whole fit.
@@ -53,11 +53,12 @@ public final class Benchmark {
                 train, settings(args[5]).with(apart), Seed.DEFAULT, (step, share) -> {}, () -> false);
         double seconds = (System.nanoTime() - start) / 1e9;
         double processor = (machine.getProcessCpuTime() - busy) / 1e9;
-        StringBuilder out = new StringBuilder("line,q10,q50,q90\n");
+        StringBuilder out = new StringBuilder("line,make,age,miles,price,q10,q50,q90\n");
         for (PriceRow row : test) {
             Distribution price = model.askingPrice(row);
-            out.append(String.format(Locale.ROOT, "%d,%.6g,%.6g,%.6g%n", row.line(), price.quantile(0.1),
-                    price.quantile(0.5), price.quantile(0.9)));
+            out.append(String.format(Locale.ROOT, "%d,%s,%.2f,%.0f,%.6g,%.6g,%.6g,%.6g%n", row.line(), row.make(),
+                    row.ageYears(), row.miles(), row.price(), price.quantile(0.1), price.quantile(0.5),
+                    price.quantile(0.9)));
         }
         Files.writeString(Path.of(args[3]), out);
         System.out.printf(Locale.ROOT, "%.2f %.2f%n", seconds, processor);

@@ -44,7 +44,7 @@ def named(frame, headers, other):
 
 
 def load(name, folder):
-    """Rows with a price, with columns of words gathered from columns of 0 and 1 where the table has those."""
+    """Rows with a price and a day, with columns of words gathered from columns of 0 and 1 where the table has those."""
     file = f"datasets/{name}.csv" if name == "us_cars_2005" else f"{folder}/{name}.csv"
     d = pd.read_csv(file)
     spec = SETS[name]
@@ -59,7 +59,9 @@ def load(name, folder):
         d["date"] = (2009 + d["purchIn2010"]).astype(str) + "-07-01"
     d = d[d[spec["price"]] > 0].reset_index(drop=True)
     if "day" in spec["numbers"]:
-        d["day"] = pd.to_datetime(d[spec["date"]]).map(lambda t: t.toordinal())
+        day = pd.to_datetime(d[spec["date"]], errors="coerce")
+        d["day"] = (day - pd.Timestamp(2000, 1, 1)).dt.days
+        d = d[day.notna()].reset_index(drop=True)
     return d
 
 
@@ -71,6 +73,12 @@ def cars(d, spec):
     shared = odo.isna() | (odo % 500 == 0) | (odo < 1000)
     same = d[build].astype(str).agg("|".join, axis=1)
     return pd.factorize(same.where(~shared, same + "|" + d[spec["price"]].astype(str)))[0]
+
+
+def repeats(name, folder):
+    """Share of rows that are further adverts of a car."""
+    d = load(name, folder)
+    return 1 - len(set(cars(d, SETS[name]))) / len(d)
 
 
 def splits(name, kind, folder):

@@ -74,6 +74,7 @@ class LinearRegressionTest {
             assertThat(fit.coefficients()[j]).isCloseTo(expected[j], relative(expected[j], 1e-9));
         }
         assertThat(fit.rSquared()).isCloseTo(0.44569092973, relative(0.44569092973, 1e-9));
+        assertThat(fit.sigma()).isCloseTo(7387.11416403, relative(7387.11416403, 1e-9));
         assertThat(fit.predict(new double[] {20000, 6, 4, 1, 1, 1})).isCloseTo(24768.2278307, within(1e-5));
     }
 
