@@ -14,7 +14,6 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import worthsaving.market.PriceRow;
 import worthsaving.quantity.Distribution;
 import worthsaving.quantity.Seed;
@@ -50,14 +49,6 @@ class PriceModelTest {
         int make = List.of(InventedMarket.MAKES).indexOf(row.make());
         int model = row.model().charAt(1) - '0';
         return InventedMarket.logPrice(make, model, 2019.0 - row.year() - 0.5, row.miles(), row.condition().equals("good"));
-    }
-
-    @ParameterizedTest
-    @ValueSource(ints = {1, 8})
-    void is_the_same_to_the_last_character_on_any_number_of_threads(int threads) throws IOException {
-        PriceModel other = InventedMarket.fit(InventedMarket.SMALL.withThreads(threads));
-
-        assertThat(json(other)).isEqualTo(json(InventedMarket.model()));
     }
 
     @Test

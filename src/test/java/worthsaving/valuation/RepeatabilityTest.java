@@ -7,7 +7,6 @@ import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.EnumSet;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,11 +17,11 @@ import worthsaving.market.DatasetShape;
 import worthsaving.market.PriceTableReader;
 import worthsaving.quantity.Seed;
 
-/** One seed gives one file, byte for byte, whatever the threads: on the 804 shipped cars with every ensemble. */
+/** One seed gives one file, byte for byte, whatever the threads: on the 804 shipped cars. */
 class RepeatabilityTest {
 
     private static final FitSettings SETTINGS = new FitSettings(
-            4, 1, 2, 60, 16, 0.1, 5, EnumSet.allOf(Ensemble.class), FitSettings.Apart.CARS);
+            3, 1, 2, 40, 16, 0.1, 5, FitSettings.defaults().ensembles(), FitSettings.Apart.CARS);
 
     private static Cleaning data;
     private static String onOneThread;
