@@ -106,7 +106,8 @@ public final class PriceTableReader {
     private void checkHeader(List<String> header) {
         List<String> missing = new ArrayList<>();
         Stream.concat(
-                        shape.columns().values().stream().flatMap(c -> Stream.of(c.split(JOINED))),
+                        shape.columns().values().stream().flatMap(
+                                c -> header.contains(c) ? Stream.of(c) : Stream.of(c.split(JOINED))),
                         shape.indicators().values().stream().flatMap(m -> m.keySet().stream()))
                 .sorted()
                 .filter(c -> !header.contains(c))
@@ -171,7 +172,7 @@ public final class PriceTableReader {
 
     /** The cell, or those of joined columns with a blank between them; null when one is missing. */
     private static String text(CSVRecord csv, String header) {
-        if (!header.contains(" + ")) {
+        if (!header.contains(" + ") || csv.isMapped(header)) {
             return csv.isSet(header) ? csv.get(header) : null;
         }
         List<String> cells = new ArrayList<>();
