@@ -1,7 +1,10 @@
+import com.sun.management.OperatingSystemMXBean;
 import java.io.IOException;
 import java.io.Reader;
+import java.lang.management.ManagementFactory;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import worthsaving.market.Cleaning;
@@ -11,14 +14,17 @@ import worthsaving.market.PriceRow;
 import worthsaving.market.PriceTableReader;
 import worthsaving.quantity.Distribution;
 import worthsaving.quantity.Seed;
+import worthsaving.valuation.Ensemble;
 import worthsaving.valuation.FitSettings;
+import worthsaving.valuation.FitSettings.Apart;
 import worthsaving.valuation.PriceModel;
 import worthsaving.valuation.PriceModelFitter;
 
 /**
- * Fits on one file and writes the 10, 50 and 90 % quantile of every row of another:
- * Benchmark TRAIN.csv TEST.csv SHAPE.properties OUT.csv all|distinct.
- * "all" leaves repeated adverts in, as the other libraries see them.
+ * Fits on one file and writes what it predicts for every row of another, with the facts that pictures need:
+ * Benchmark TRAIN.csv TEST.csv SHAPE.properties OUT.csv adverts|cars standard|quick|smile.
+ * "adverts" leaves repeated adverts in and holds out single rows, as the other libraries see them.
+ * Prints wall seconds and processor seconds of the whole fit.
  */
 public final class Benchmark {
 
@@ -33,28 +39,43 @@ public final class Benchmark {
         try (Reader reader = Files.newBufferedReader(Path.of("shared/market/cleaning.csv"))) {
             rules = CleaningRule.read(reader, "cleaning.csv");
         }
-        boolean all = args[4].equals("all");
-        rules = rules.stream().filter(r -> !all || r.test() != CleaningRule.Test.REPEAT).toList();
-        Cleaning train;
-        try (Reader reader = Files.newBufferedReader(Path.of(args[0]))) {
-            train = Cleaning.clean(PriceTableReader.read(reader, shape), rules);
-        }
-        List<PriceRow> test;
+        Apart apart = Apart.valueOf(args[4].toUpperCase(Locale.ROOT));
+        rules = rules.stream()
+                .filter(r -> apart == Apart.CARS || r.test() != CleaningRule.Test.REPEAT)
+                .toList();
         List<CleaningRule> blanks = rules.stream().filter(r -> r.action() == CleaningRule.Action.BLANK).toList();
-        try (Reader reader = Files.newBufferedReader(Path.of(args[1]))) {
-            test = Cleaning.clean(PriceTableReader.read(reader, shape), blanks).table().rows();
-        }
+        Cleaning train = clean(args[0], shape, rules);
+        List<PriceRow> test = clean(args[1], shape, blanks).table().rows();
+        OperatingSystemMXBean machine = (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
         long start = System.nanoTime();
+        long busy = machine.getProcessCpuTime();
         PriceModel model = PriceModelFitter.fit(
-                train, FitSettings.defaults(), Seed.DEFAULT, (step, share) -> {}, () -> false);
+                train, settings(args[5]).with(apart), Seed.DEFAULT, (step, share) -> {}, () -> false);
         double seconds = (System.nanoTime() - start) / 1e9;
-        StringBuilder out = new StringBuilder("line,q10,q50,q90\n");
+        double processor = (machine.getProcessCpuTime() - busy) / 1e9;
+        StringBuilder out = new StringBuilder("line,make,age,miles,price,q10,q50,q90\n");
         for (PriceRow row : test) {
             Distribution price = model.askingPrice(row);
-            out.append(String.format(Locale.ROOT, "%d,%.6g,%.6g,%.6g%n", row.line(), price.quantile(0.1),
-                    price.quantile(0.5), price.quantile(0.9)));
+            out.append(String.format(Locale.ROOT, "%d,%s,%.2f,%.0f,%.6g,%.6g,%.6g,%.6g%n", row.line(), row.make(),
+                    row.ageYears(), row.miles(), row.price(), price.quantile(0.1), price.quantile(0.5),
+                    price.quantile(0.9)));
         }
         Files.writeString(Path.of(args[3]), out);
-        System.out.printf(Locale.ROOT, "%.1f%n", seconds);
+        System.out.printf(Locale.ROOT, "%.2f %.2f%n", seconds, processor);
+    }
+
+    private static FitSettings settings(String name) {
+        return switch (name) {
+            case "standard" -> FitSettings.defaults();
+            case "quick" -> FitSettings.quick();
+            case "smile" -> FitSettings.defaults().with(EnumSet.allOf(Ensemble.class));
+            default -> throw new IllegalArgumentException("no setting is called " + name);
+        };
+    }
+
+    private static Cleaning clean(String file, DatasetShape shape, List<CleaningRule> rules) throws IOException {
+        try (Reader reader = Files.newBufferedReader(Path.of(file))) {
+            return Cleaning.clean(PriceTableReader.read(reader, shape), rules);
+        }
     }
 }

@@ -19,7 +19,8 @@ import worthsaving.quantity.Distance;
  * Kept as a properties file, one per table, so that a new table needs no code.
  *
  * @param market short name, such as {@code US}
- * @param columns header of the column for each field; columns not named are ignored
+ * @param columns header of the column for each field, or several with " + " between them whose words are joined, such
+ *     as model and trim; columns not named are ignored
  * @param indicators for a field spread over 0/1 columns, the word that each header stands for
  * @param words for each field of words, how the table's words translate into ours
  * @param fixedDate day of the adverts where the table has no date column, else null

@@ -22,6 +22,9 @@ public final class PriceTableReader {
 
     static final int BAD_ROWS_KEPT = 1000;
 
+    /** Between the headers of columns that make one field together, as a regular expression. */
+    private static final String JOINED = " \\+ ";
+
     private static final CSVFormat FORMAT = CSVFormat.RFC4180
             .builder()
             .setHeader()
@@ -103,7 +106,8 @@ public final class PriceTableReader {
     private void checkHeader(List<String> header) {
         List<String> missing = new ArrayList<>();
         Stream.concat(
-                        shape.columns().values().stream(),
+                        shape.columns().values().stream().flatMap(
+                                c -> header.contains(c) ? Stream.of(c) : Stream.of(c.split(JOINED))),
                         shape.indicators().values().stream().flatMap(m -> m.keySet().stream()))
                 .sorted()
                 .filter(c -> !header.contains(c))
@@ -121,10 +125,10 @@ public final class PriceTableReader {
         for (Map.Entry<Field, String> column : shape.columns().entrySet()) {
             Field field = column.getKey();
             String header = column.getValue();
-            if (!csv.isSet(header)) {
+            String text = text(csv, header);
+            if (text == null) {
                 return bad(line, header, "", "is missing: the row is shorter than the header");
             }
-            String text = csv.get(header);
             if (field == Field.DATE) {
                 date = style.date(text);
                 if (date == null) {
@@ -164,6 +168,21 @@ public final class PriceTableReader {
                 words.getOrDefault(Field.TITLE, ""),
                 numbers.getOrDefault(Field.UNREPAIRED_DAMAGE, Double.NaN),
                 date);
+    }
+
+    /** The cell, or those of joined columns with a blank between them; null when one is missing. */
+    private static String text(CSVRecord csv, String header) {
+        if (!header.contains(" + ") || csv.isMapped(header)) {
+            return csv.isSet(header) ? csv.get(header) : null;
+        }
+        List<String> cells = new ArrayList<>();
+        for (String one : header.split(JOINED)) {
+            if (!csv.isSet(one)) {
+                return null;
+            }
+            cells.add(csv.get(one));
+        }
+        return String.join(" ", cells).strip();
     }
 
     /** The word of the first column that holds a 1. */

@@ -48,6 +48,14 @@ final class Boosting {
                 matrix, parameters, settings.trees(), Map.of(), null, null));
     }
 
+    /** Least absolute deviation; the leaves are true medians of what is left (Friedman 2001). */
+    static TreeEnsemble fitAbsolute(Rows rows, float[] y, Settings settings, Seed seed) {
+        Map<String, Object> parameters = parameters(settings, seed);
+        parameters.put("objective", "reg:absoluteerror");
+        return withMatrix(rows, y, matrix -> XGBoost.train(
+                matrix, parameters, settings.trees(), Map.of(), null, null));
+    }
+
     /**
      * The {@code p}-quantile, by a pinball loss whose corner is rounded over the width {@code slope}
      * (pseudo-Huber on each side, weighted p above and 1 - p below).

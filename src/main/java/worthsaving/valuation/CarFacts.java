@@ -13,6 +13,7 @@ import worthsaving.vehicle.Vehicle;
  *
  * @param age years, from the middle of the model year to {@code day}
  * @param day decimal year of the advert
+ * @param title brand in the words of the data; of a car on offer, whose brand is a factor of its own, as sound
  */
 record CarFacts(
         String make,
@@ -29,7 +30,31 @@ record CarFacts(
         String body,
         String drive,
         double damage,
-        double day) {
+        double day,
+        String title) {
+
+    /** A car of whose title nothing is said. */
+    CarFacts(
+            String make,
+            String model,
+            double year,
+            double age,
+            double miles,
+            String condition,
+            double cylinders,
+            double litres,
+            double power,
+            String fuel,
+            String gearbox,
+            String body,
+            String drive,
+            double damage,
+            double day) {
+        this(make, model, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage, day,
+                "");
+    }
+
+    private static final String CLEAN = "clean";
 
     static CarFacts of(PriceRow row) {
         return new CarFacts(
@@ -47,7 +72,8 @@ record CarFacts(
                 row.body(),
                 row.drive(),
                 row.unrepairedDamage(),
-                decimalYear(row.date()));
+                decimalYear(row.date()),
+                row.title());
     }
 
     /**
@@ -84,16 +110,28 @@ record CarFacts(
         return miles / Math.max(age, 0.5);
     }
 
-    /** The same car without damage and in the condition that the model takes as sound. */
+    /** The same car without damage, with a clean title, and in the condition that the model takes as sound. */
     CarFacts sound(PriceModel model) {
         String word = model.words(WordField.CONDITION).contains("good") ? "good" : condition;
         return new CarFacts(
-                make, model(), year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, 0, day);
+                make, model(), year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, 0, day,
+                cleanTitle(model));
+    }
+
+    private static String cleanTitle(PriceModel model) {
+        return model.words(WordField.TITLE).contains(CLEAN) ? CLEAN : "";
+    }
+
+    CarFacts withCleanTitle(PriceModel model) {
+        return new CarFacts(
+                make, model(), year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage,
+                day, cleanTitle(model));
     }
 
     CarFacts withCondition(String word) {
         return new CarFacts(
-                make, model, year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, damage, day);
+                make, model, year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, damage, day,
+                title);
     }
 
     /** The same car with its body not stated. */
@@ -111,7 +149,7 @@ record CarFacts(
     CarFacts withModel(String name) {
         return new CarFacts(
                 make, name, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage,
-                day);
+                day, title);
     }
 
     String makeAndModel() {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import worthsaving.market.Cleaning;
 import worthsaving.market.CleaningRule;
 import worthsaving.market.DatasetShape;
@@ -26,6 +27,7 @@ final class CardWriter {
             CrossValidation cross,
             List<Spread> reaches,
             Spread spread,
+            FitSettings settings,
             Seed seed) {
         DatasetShape shape = data.table().shape();
         List<LocalDate> days = data.table().rows().stream().map(PriceRow::date).sorted().toList();
@@ -48,16 +50,20 @@ final class CardWriter {
                 encoder.makes().size(),
                 encoder.models().size(),
                 cleaning,
-                candidates(set, cross),
+                candidates(set, cross, settings.ensembles()),
                 bands(set, cross, reaches.subList(1, reaches.size()), spread.edges()),
                 seed.value(),
                 limits(shape, encoder));
     }
 
-    private static List<ModelCard.Candidate> candidates(TrainingSet set, CrossValidation cross) {
+    private static List<ModelCard.Candidate> candidates(TrainingSet set, CrossValidation cross, Set<Ensemble> fitted) {
         List<ModelCard.Candidate> list = new ArrayList<>();
-        for (int c = 0; c < PointModel.CANDIDATES.size(); c++) {
-            list.add(candidate(PointModel.CANDIDATES.get(c), cross.candidate(c), set.y, cross.weights()[c]));
+        list.add(candidate("hedonic regression", cross.candidate(0), set.y, cross.weights()[0]));
+        for (Ensemble e : Ensemble.ALL) {
+            int c = 1 + e.ordinal();
+            if (fitted.contains(e)) {
+                list.add(candidate(e.title, cross.candidate(c), set.y, cross.weights()[c]));
+            }
         }
         list.add(candidate("blend", cross.middle(), set.y, 1));
         return list;

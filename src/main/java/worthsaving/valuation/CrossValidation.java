@@ -3,6 +3,7 @@ package worthsaving.valuation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * Held-out predictions of every training row, and the blend they choose.
@@ -28,7 +29,7 @@ record CrossValidation(
             candidates[i] = points.get(set.fold[i]).candidates(set.cars.get(i), one);
             System.arraycopy(one, 0, x, i * WIDTH, Encoder.WIDTH);
         }
-        double[] weights = choose(candidates, set.y);
+        double[] weights = choose(candidates, set.y, points.get(0).trees());
         double[] middle = new double[n];
         for (int i = 0; i < n; i++) {
             middle[i] = blend(candidates[i], weights);
@@ -37,11 +38,18 @@ record CrossValidation(
         return new CrossValidation(set, candidates, weights, middle, x);
     }
 
-    /** Weights on a grid of the simplex with the least mean absolute error of ln price. */
-    private static double[] choose(double[][] candidates, double[] y) {
+    /** Weights on a grid of the simplex with the least mean absolute error of ln price; none where no trees are. */
+    private static double[] choose(double[][] candidates, double[] y, List<TreeEnsemble> trees) {
+        int[] fitted = IntStream.range(0, PointModel.CANDIDATES)
+                .filter(c -> c == 0 || trees.get(c - 1).trees() > 0)
+                .toArray();
         double[] best = null;
         double least = Double.POSITIVE_INFINITY;
-        for (double[] weights : simplex(candidates[0].length)) {
+        for (double[] parts : simplex(fitted.length)) {
+            double[] weights = new double[PointModel.CANDIDATES];
+            for (int f = 0; f < fitted.length; f++) {
+                weights[fitted[f]] = parts[f];
+            }
             double error = 0;
             for (int i = 0; i < y.length; i++) {
                 error += Math.abs(y[i] - blend(candidates[i], weights));

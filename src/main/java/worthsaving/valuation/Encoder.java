@@ -21,7 +21,7 @@ final class Encoder {
     static final List<String> COLUMNS = List.of(
             "age", "year", "miles", "miles per year", "day", "cylinders", "litres", "power", "damage",
             "make level", "model level", "model level when new", "model loss per year", "make place", "model place",
-            "condition", "fuel", "gearbox", "body", "drive", "hedonic");
+            "condition", "fuel", "gearbox", "body", "drive", "title", "hedonic");
 
     /** Columns that are codes without an order. */
     private static final Set<String> CODES = Set.of("make place", "model place", "fuel", "gearbox", "body");

@@ -121,7 +121,8 @@ final class Explanation {
                 (named("body", players, coalition) ? car : typical).body(),
                 (named("driven wheels", players, coalition) ? car : typical).drive(),
                 car.damage(),
-                car.day());
+                car.day(),
+                car.title());
     }
 
     private static boolean named(String name, List<Player> players, int coalition) {

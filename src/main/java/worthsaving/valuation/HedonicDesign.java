@@ -135,6 +135,9 @@ final class HedonicDesign {
             }
             for (WordField field : WordField.ALL) {
                 String word = field.of(car);
+                if (field == WordField.TITLE && word.isEmpty()) {
+                    continue;
+                }
                 put(field + "=" + word, 1);
                 put(field + "=" + word + "*age", age);
             }

@@ -30,10 +30,8 @@ final class ModelParts {
                 encoder,
                 new Hedonic(design, coefficients),
                 numbers(need(root, "center"), 1)[0],
-                trees(need(root, "robust"), Encoder.WIDTH),
-                trees(need(root, "square"), Encoder.WIDTH),
-                trees(need(root, "absolute"), Encoder.WIDTH),
-                numbers(need(root, "weights"), PointModel.CANDIDATES.size()));
+                Ensemble.ALL.stream().map(e -> trees(need(root, e.key()), Encoder.WIDTH)).toList(),
+                numbers(need(root, "weights"), PointModel.CANDIDATES));
         double[] guard = numbers(need(root, "guard"), 5);
         return new PriceModel(
                 point,
@@ -63,7 +61,7 @@ final class ModelParts {
         double[] n = numbers(need(node, "numbers"), 8);
         return new CarFacts(
                 w.get(0), w.get(1), n[0], n[1], n[2], w.get(2), n[3], n[4], n[5], w.get(3), w.get(4), w.get(5), w.get(6),
-                n[6], n[7]);
+                n[6], n[7], w.get(7));
     }
 
     private static UsualFacts usual(JsonNode node) {

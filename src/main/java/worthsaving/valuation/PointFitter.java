@@ -1,24 +1,27 @@
 package worthsaving.valuation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import worthsaving.quantity.Seed;
 
 /**
- * Fits the middle of ln price on all folds but one. The robust trees learn what the hedonic regression leaves;
- * the square ones learn ln price itself, with the regression as a column, so that the two err differently. Both
- * see for every row a regression and target statistics that have not seen the row's own fold.
+ * Fits the middle of ln price on all folds but one. Robust and absolute trees learn what the hedonic
+ * regression leaves; the square ones learn ln price itself, with the regression as a column, so that they err
+ * differently. All see for every row a regression and target statistics that have not seen the row's own fold.
  */
 final class PointFitter {
 
     private static final double ROBUST = 0.1;
     private static final double NEARLY_SQUARE = 1;
     private static final double ROW_SHARE = 0.8;
-    private static final double COLUMN_SHARE = 0.7;
+    private static final double COLUMN_SHARE = 0.5;
     private static final double ROBUST_LEAF = 3;
     private static final double SQUARE_LEAF = 10;
-    private static final int ABSOLUTE_TREES = 200;
-    private static final double ABSOLUTE_STEP = 0.1;
-    private static final int ABSOLUTE_LEAF = 10;
+    private static final double ABSOLUTE_LEAF = 5;
+    private static final int SMILE_TREES = 200;
+    private static final double SMILE_STEP = 0.1;
+    private static final int SMILE_LEAF = 10;
 
     private PointFitter() {}
 
@@ -48,18 +51,32 @@ final class PointFitter {
             centred[i] = (float) (set.y[rows[i]] - center);
         }
         Boosting.Rows matrix = new Boosting.Rows(x, Encoder.types());
-        Boosting.Settings robust = new Boosting.Settings(
-                settings.trees(), settings.leaves(), settings.shrinkage(), ROW_SHARE, COLUMN_SHARE, ROBUST_LEAF);
-        Boosting.Settings square = new Boosting.Settings(
-                settings.trees(), settings.leaves(), settings.shrinkage(), ROW_SHARE, COLUMN_SHARE, SQUARE_LEAF);
-        return new PointModel(
-                encoder,
-                hedonic,
-                center,
-                Boosting.fit(matrix, left, ROBUST, robust, seed.derive("robust trees")),
-                Boosting.fit(matrix, centred, NEARLY_SQUARE, square, seed.derive("square trees")),
-                SmileBoosting.fit(
-                        matrix, left, ABSOLUTE_TREES, settings.leaves() / 2, ABSOLUTE_STEP, ABSOLUTE_LEAF),
-                new double[] {0, 1, 0, 0});
+        List<TreeEnsemble> trees = new ArrayList<>();
+        for (Ensemble ensemble : Ensemble.ALL) {
+            trees.add(settings.ensembles().contains(ensemble)
+                    ? fit(ensemble, matrix, ensemble.onHedonic ? left : centred, settings, seed)
+                    : TreeEnsemble.NONE);
+        }
+        double[] regressionAlone = new double[PointModel.CANDIDATES];
+        regressionAlone[0] = 1;
+        return new PointModel(encoder, hedonic, center, trees, regressionAlone);
+    }
+
+    private static TreeEnsemble fit(
+            Ensemble ensemble, Boosting.Rows rows, float[] y, FitSettings settings, Seed seed) {
+        return switch (ensemble) {
+            case ROBUST -> Boosting.fit(rows, y, ROBUST, trees(settings, ROBUST_LEAF), seed.derive("robust trees"));
+            case SQUARE -> Boosting.fit(
+                    rows, y, NEARLY_SQUARE, trees(settings, SQUARE_LEAF), seed.derive("square trees"));
+            case ABSOLUTE -> Boosting.fitAbsolute(
+                    rows, y, trees(settings, ABSOLUTE_LEAF), seed.derive("absolute trees"));
+            case ABSOLUTE_BY_SMILE -> SmileBoosting.fit(
+                    rows, y, SMILE_TREES, settings.leaves() / 2, SMILE_STEP, SMILE_LEAF);
+        };
+    }
+
+    private static Boosting.Settings trees(FitSettings settings, double leastLeafWeight) {
+        return new Boosting.Settings(
+                settings.trees(), settings.leaves(), settings.shrinkage(), ROW_SHARE, COLUMN_SHARE, leastLeafWeight);
     }
 }

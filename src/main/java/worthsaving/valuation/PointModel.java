@@ -1,34 +1,34 @@
 package worthsaving.valuation;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
- * The middle of ln price: a hedonic regression, two boosted ensembles that correct it, one robust and one of least
- * absolute deviation, and one of near square loss about the mean. {@code weights} blend the four candidates.
+ * The middle of ln price: a hedonic regression and boosted ensembles, blended.
  *
- * @param center mean of ln price
+ * @param center mean of ln price, from which ensembles start that do not correct the regression
+ * @param trees of each {@link Ensemble}, in order; {@link TreeEnsemble#NONE} where there are none
+ * @param weights of the regression and then of each ensemble, summing to 1
  */
 record PointModel(
-        Encoder encoder,
-        Hedonic hedonic,
-        double center,
-        TreeEnsemble robust,
-        TreeEnsemble square,
-        TreeEnsemble absolute,
-        double[] weights) {
+        Encoder encoder, Hedonic hedonic, double center, List<TreeEnsemble> trees, double[] weights) {
 
-    static final List<String> CANDIDATES =
-            List.of(
-            "hedonic regression",
-            "boosted trees on it, robust loss (XGBoost)",
-            "boosted trees, square loss (XGBoost)",
-            "boosted trees on it, least absolute deviation (Smile)");
+    static final int CANDIDATES = 1 + Ensemble.ALL.size();
 
-    /** ln price by each candidate; {@code x} is filled with the car's columns. */
+    PointModel {
+        trees = List.copyOf(trees);
+    }
+
+    /** ln price by the regression and then by each ensemble; {@code x} is filled with the car's columns. */
     double[] candidates(CarFacts car, float[] x) {
         double base = hedonic.predict(car);
         encoder.encode(car, encoder, base, x, 0);
-        return new double[] {base, base + robust.predict(x), center + square.predict(x), base + absolute.predict(x)};
+        double[] values = new double[CANDIDATES];
+        values[0] = base;
+        for (Ensemble e : Ensemble.ALL) {
+            values[1 + e.ordinal()] = (e.onHedonic ? base : center) + trees.get(e.ordinal()).predict(x);
+        }
+        return values;
     }
 
     double blend(double[] candidates) {
@@ -41,13 +41,10 @@ record PointModel(
 
     /** The same with these weights; an ensemble without weight is dropped. */
     PointModel withWeights(double[] other) {
-        return new PointModel(
-                encoder,
-                hedonic,
-                center,
-                other[1] > 0 ? robust : TreeEnsemble.NONE,
-                other[2] > 0 ? square : TreeEnsemble.NONE,
-                other[3] > 0 ? absolute : TreeEnsemble.NONE,
-                other);
+        List<TreeEnsemble> kept = new ArrayList<>();
+        for (int i = 0; i < trees.size(); i++) {
+            kept.add(other[1 + i] > 0 ? trees.get(i) : TreeEnsemble.NONE);
+        }
+        return new PointModel(encoder, hedonic, center, kept, other);
     }
 }

@@ -75,7 +75,7 @@ public final class PriceModelFitter {
             Spread spread = SpreadFitter.calibrate(reaches.get(0), cross.middle(), scores, settings.bands());
             progress.at("model card", 0.98);
             CarFacts typical = TypicalCar.of(set.cars);
-            ModelCard card = CardWriter.card(data, set, whole.encoder(), cross, reaches, spread, seed);
+            ModelCard card = CardWriter.card(data, set, whole.encoder(), cross, reaches, spread, settings, seed);
             Guard guard = new Guard(
                     Quantiles.of(set.cars.stream().mapToDouble(CarFacts::age), 0.999),
                     Quantiles.of(set.cars.stream().mapToDouble(CarFacts::miles), 0.999),

@@ -21,7 +21,7 @@ import java.util.zip.CRC32;
 final class PriceModelJson {
 
     private static final String FORMAT = "worthsaving price model";
-    private static final int VERSION = 1;
+    private static final int VERSION = 2;
     private static final int MOST_CHARACTERS = 64 << 20;
     private static final String CHECKSUM = ",\n\"crc32\":";
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -77,9 +77,9 @@ final class PriceModelJson {
         }
         out.writeEndArray();
         numbers("coefficients", point.hedonic().coefficients(), out);
-        writeTrees("robust", point.robust(), out);
-        writeTrees("square", point.square(), out);
-        writeTrees("absolute", point.absolute(), out);
+        for (Ensemble e : Ensemble.ALL) {
+            writeTrees(e.key(), point.trees().get(e.ordinal()), out);
+        }
         numbers("weights", point.weights(), out);
         numbers("center", new double[] {point.center()}, out);
     }
@@ -116,7 +116,7 @@ final class PriceModelJson {
         out.writeObjectFieldStart("typical");
         out.writeArrayFieldStart("words");
         for (String word : List.of(car.make(), car.model(), car.condition(), car.fuel(), car.gearbox(), car.body(),
-                car.drive())) {
+                car.drive(), car.title())) {
             out.writeString(word);
         }
         out.writeEndArray();
@@ -178,7 +178,11 @@ final class PriceModelJson {
         }
         if (root.path("version").asInt() > VERSION) {
             throw fault(name, "was written by a newer version (format " + root.path("version").asInt()
-                    + ", this one reads up to " + VERSION + "): update the program", null);
+                    + ", this one reads " + VERSION + "): update the program", null);
+        }
+        if (root.path("version").asInt() < VERSION) {
+            throw fault(name, "was written by an older version (format " + root.path("version").asInt()
+                    + ", this one reads " + VERSION + ")", null);
         }
         if (end < 0 || root.path("crc32").asLong(-1) != crc(text.substring(0, end))) {
             throw fault(name, "is damaged: its checksum does not match its content", null);

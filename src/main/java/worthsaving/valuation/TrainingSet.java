@@ -5,11 +5,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import worthsaving.market.PriceRow;
 import worthsaving.quantity.Seed;
 
-/** Rows ready for fitting, parted into folds; adverts of one car always fall into the same fold. */
+/** Rows ready for fitting, parted into folds as the settings say. */
 final class TrainingSet {
 
     final List<CarFacts> cars;
@@ -19,12 +20,14 @@ final class TrainingSet {
     final HedonicDesign design;
     private final LinearSystem[] systems;
     private final double penalty;
+    private final Map<List<Integer>, Hedonic> hedonics = new ConcurrentHashMap<>();
+    private final Map<List<Integer>, Encoder> encoders = new ConcurrentHashMap<>();
 
     TrainingSet(List<PriceRow> rows, FitSettings settings, Seed seed) {
         cars = rows.stream().map(CarFacts::of).toList();
         y = rows.stream().mapToDouble(r -> Math.log(r.price())).toArray();
         folds = settings.folds();
-        fold = folds(rows, folds, seed.derive("folds").generator());
+        fold = folds(rows, settings, seed.derive("folds").generator());
         design = HedonicDesign.over(cars);
         penalty = settings.penalty();
         systems = new LinearSystem[folds];
@@ -38,11 +41,13 @@ final class TrainingSet {
         }
     }
 
-    private static int[] folds(List<PriceRow> rows, int folds, SplittableRandom random) {
+    private static int[] folds(List<PriceRow> rows, FitSettings settings, SplittableRandom random) {
         Map<String, Integer> ofCar = new HashMap<>();
         int[] fold = new int[rows.size()];
         for (int i = 0; i < fold.length; i++) {
-            fold[i] = ofCar.computeIfAbsent(rows.get(i).carIdentity(), c -> random.nextInt(folds));
+            fold[i] = settings.apart() == FitSettings.Apart.ADVERTS
+                    ? random.nextInt(settings.folds())
+                    : ofCar.computeIfAbsent(rows.get(i).carIdentity(), c -> random.nextInt(settings.folds()));
         }
         return fold;
     }
@@ -60,25 +65,38 @@ final class TrainingSet {
         return IntStream.range(0, y.length).filter(i -> fold[i] == one).toArray();
     }
 
+    /** The regression on all folds but two, which may be the same or -1; each pair is fitted once. */
     Hedonic hedonicWithout(int out, int also) {
-        LinearSystem sum = new LinearSystem(design.width());
-        for (int k = 0; k < folds; k++) {
-            if (k != out && k != also) {
-                sum.addAll(systems[k]);
+        return hedonics.computeIfAbsent(pair(out, also), p -> {
+            LinearSystem sum = new LinearSystem(design.width());
+            for (int k = 0; k < folds; k++) {
+                if (k != out && k != also) {
+                    sum.addAll(systems[k]);
+                }
             }
-        }
-        return new Hedonic(design, sum.solve(design.penalties(penalty)));
+            return new Hedonic(design, sum.solve(design.penalties(penalty)));
+        });
     }
 
+    /** The encoder of the same rows. */
     Encoder encoderWithout(int out, int also) {
-        List<CarFacts> some = new ArrayList<>();
-        List<Double> prices = new ArrayList<>();
-        for (int i = 0; i < y.length; i++) {
-            if (fold[i] != out && fold[i] != also) {
-                some.add(cars.get(i));
-                prices.add(y[i]);
+        return encoders.computeIfAbsent(pair(out, also), p -> {
+            List<CarFacts> some = new ArrayList<>();
+            List<Double> prices = new ArrayList<>();
+            for (int i = 0; i < y.length; i++) {
+                if (fold[i] != out && fold[i] != also) {
+                    some.add(cars.get(i));
+                    prices.add(y[i]);
+                }
             }
-        }
-        return Encoder.fit(some, prices.stream().mapToDouble(p -> p).toArray());
+            return Encoder.fit(some, prices.stream().mapToDouble(v -> v).toArray());
+        });
+    }
+
+    /** The same for both orders, and for one fold alone whichever way it is written. */
+    private static List<Integer> pair(int out, int also) {
+        int first = out < 0 ? also : out;
+        int second = also < 0 ? out : also;
+        return List.of(Math.min(first, second), Math.max(first, second));
     }
 }

@@ -30,7 +30,8 @@ final class TypicalCar {
                 commonest(alike, CarFacts::body),
                 "",
                 0,
-                day);
+                day,
+                commonest(cars, CarFacts::title));
     }
 
     private static List<CarFacts> named(List<CarFacts> cars) {

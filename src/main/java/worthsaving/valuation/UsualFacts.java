@@ -61,7 +61,8 @@ record UsualFacts(SortedMap<String, Usual> byName) {
                 stated(car.body(), usual.body()),
                 car.drive(),
                 car.damage(),
-                car.day());
+                car.day(),
+                car.title());
     }
 
     private static double stated(double own, double usual) {

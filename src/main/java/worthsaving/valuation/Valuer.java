@@ -22,6 +22,7 @@ public final class Valuer {
 
     private static final String GOOD = "good";
     private static final Set<String> BROKEN = Set.of("salvage", "fair", "poor");
+    private static final String CONDITION = "condition.";
     private static final double LONG_AFTER = 0.5;
 
     private final PriceModel model;
@@ -170,7 +171,7 @@ public final class Valuer {
         boolean asStated = known.contains(car.condition()) && !car.condition().isEmpty()
                 && !BROKEN.contains(car.condition());
         boolean knownBody = model.words(WordField.BODY).contains(car.body());
-        CarFacts filled = model.usual.fill(knownBody ? car : car.withoutBody());
+        CarFacts filled = model.usual.fill(knownBody ? car : car.withoutBody()).withCleanTitle(model);
         if (asStated) {
             return filled;
         }
@@ -178,14 +179,26 @@ public final class Valuer {
     }
 
     private ValueForecast.Step condition(CarFacts stated, CarFacts car) {
-        String why = car.condition().isEmpty()
-                ? "the price data of this market state no condition: an average running car is assumed"
-                : car.condition().equals(stated.condition())
-                        ? "as stated; the model counts it"
-                        : "assumed once repaired" + (stated.condition().isEmpty() ? "" : ", instead of the advert's '"
-                                + stated.condition() + "'") + "; the model counts it";
+        String why;
+        if (car.condition().isEmpty()) {
+            why = "the price data of this market state no condition: an average running car is assumed";
+        } else if (car.condition().equals(stated.condition())) {
+            why = "as stated; the model counts it";
+        } else {
+            String instead = stated.condition().isEmpty() ? "" : ", instead of the advert's '" + stated.condition() + "'";
+            why = "assumed once repaired" + instead + "; the model counts it" + leftAsIs(stated.condition());
+        }
         return new ValueForecast.Step(
                 "condition: " + (car.condition().isEmpty() ? "average" : car.condition()), 1, why);
+    }
+
+    /** What adverts in the stated condition ask of one in good condition, where that has been measured. */
+    private String leftAsIs(String condition) {
+        MarketFactor factor = settings.factors().get(CONDITION + condition.replace(' ', '-'));
+        return factor == null
+                ? ""
+                : String.format(Locale.ROOT, "; left in that condition adverts ask x%.2f of it (%s)", factor.value(),
+                        factor.why());
     }
 
     private static Optional<ValueForecast.Step> filledIn(CarFacts stated, CarFacts car) {

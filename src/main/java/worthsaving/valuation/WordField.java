@@ -9,7 +9,8 @@ enum WordField {
     FUEL(CarFacts::fuel),
     GEARBOX(CarFacts::gearbox),
     BODY(CarFacts::body),
-    DRIVE(CarFacts::drive);
+    DRIVE(CarFacts::drive),
+    TITLE(CarFacts::title);
 
     static final List<WordField> ALL = List.of(values());
 

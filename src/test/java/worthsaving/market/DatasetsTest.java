@@ -41,6 +41,28 @@ class DatasetsTest {
         assertThat(report.toMarkdown()).contains("804 rows read, 0 unreadable, 804 kept").contains("| make | 0 | 6 words");
     }
 
+    /** REG-K1-n, the rest: spread, mileage and their correlation. */
+    @Test
+    void price_and_mileage_of_the_cars_of_kuiper() throws IOException {
+        NumberTable cars = table("us_cars_2005.csv");
+        double[] price = cars.column("Price");
+        double[] mileage = cars.column("Mileage");
+        double p = Arrays.stream(price).average().orElseThrow();
+        double m = Arrays.stream(mileage).average().orElseThrow();
+        double pp = 0;
+        double mm = 0;
+        double pm = 0;
+        for (int i = 0; i < price.length; i++) {
+            pp += (price[i] - p) * (price[i] - p);
+            mm += (mileage[i] - m) * (mileage[i] - m);
+            pm += (price[i] - p) * (mileage[i] - m);
+        }
+
+        assertThat(m).isCloseTo(19831.9340796, within(19831.9 * 1e-9));
+        assertThat(Math.sqrt(pp / 803)).isCloseTo(9884.85279922, within(9884.85 * 1e-9));
+        assertThat(pm / Math.sqrt(pp * mm)).isCloseTo(-0.143050506065, within(1e-9));
+    }
+
     @Test
     void the_repair_cost_of_a_wagon_never_falls() throws IOException {
         NumberTable wagon = table("repair_cost_wagon.csv");

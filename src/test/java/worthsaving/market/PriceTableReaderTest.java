@@ -91,6 +91,21 @@ class PriceTableReaderTest {
     }
 
     @Test
+    void joins_columns_that_make_one_field_together() throws IOException {
+        DatasetShape joined = DatasetShape.read(
+                new StringReader(SHAPE.replace("column.model = type", "column.model = type + trim")), "joined");
+        String header = "euro,maker,type,built,km,fuel,day,trim\n";
+        String car = "2500,alpha,Wagon,2004,1000,gas,2016-03-07";
+        PriceTable table = PriceTableReader.read(
+                new StringReader(header + car + ",LX\n" + car + ",\n" + car + "\n"), joined);
+
+        assertThat(table.rows()).extracting(PriceRow::model).containsExactly("wagon lx", "wagon");
+        assertThat(table.badRows()).extracting(BadRow::column).containsExactly("type + trim");
+        assertThatThrownBy(() -> PriceTableReader.read(new StringReader(header.replace(",trim", "")), joined))
+                .hasMessageContaining("the header has no column [trim]");
+    }
+
+    @Test
     void streaming_hands_on_every_row_and_keeps_only_so_many_bad_ones() throws IOException {
         StringBuilder csv = new StringBuilder("euro,maker,type,built,km,fuel,day\n");
         for (int i = 0; i < 3000; i++) {

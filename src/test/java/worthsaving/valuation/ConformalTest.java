@@ -33,7 +33,7 @@ class ConformalTest {
         assertThat(Conformal.upper(new double[10], 0.05)).isInfinite();
     }
 
-    /** CONF-CARS: split of the cars in file order, absolute residuals of ln price; computed with R. */
+    /** CONF-CARS-0.1, -0.2, -0.5 and -fit: split of the cars in file order, absolute residuals of ln price; computed with R. */
     @ParameterizedTest
     @CsvSource({
         "0.1, 182, 0.211984933973, 183",
@@ -54,7 +54,11 @@ class ConformalTest {
         double[] scores = Arrays.stream(calibrate).mapToDouble(i -> Math.abs(y[i] - fit.predict(x[i]))).toArray();
         double q = Conformal.upper(scores, alpha);
 
+        double squares = Arrays.stream(test).mapToDouble(i -> Math.pow(y[i] - fit.predict(x[i]), 2)).sum();
+
         assertThat(fit.rSquared()).isCloseTo(0.930060570568, within(1e-8));
+        assertThat(fit.sigma()).isCloseTo(0.108677858073, within(1e-8));
+        assertThat(Math.sqrt(squares / test.length)).isCloseTo(0.112140614247, within(1e-8));
         assertThat(Conformal.rank(scores.length, alpha)).isEqualTo(rank);
         assertThat(q).isCloseTo(quantile, within(1e-8));
         assertThat(Arrays.stream(test).filter(i -> Math.abs(y[i] - fit.predict(x[i])) <= q).count()).isEqualTo(hits);
@@ -86,6 +90,25 @@ class ConformalTest {
         double noise = 4 * Math.sqrt(alpha * (1 - alpha) / rounds);
 
         assertThat((double) hits / rounds).isBetween(1 - alpha - noise, 1 - alpha + 1.0 / (n + 1) + noise);
+    }
+
+    /** CONF-BETA: given the calibration scores the coverage follows Beta(901, 100) at n = 1000 (Vovk 2012). */
+    @Test
+    void coverage_given_the_calibration_scores_follows_the_beta_law() {
+        SplittableRandom random = Seed.DEFAULT.derive("beta law").generator();
+        int rounds = 4000;
+        double[] coverage = new double[rounds];
+        // Of uniform scores the share that a bound covers is the bound itself.
+        Arrays.setAll(coverage, r -> Conformal.upper(random.doubles(1000).toArray(), 0.1));
+        Arrays.sort(coverage);
+        double mean = Arrays.stream(coverage).average().orElseThrow();
+        double sd = Math.sqrt(Arrays.stream(coverage).map(c -> (c - mean) * (c - mean)).sum() / (rounds - 1));
+
+        // Tolerances are four standard errors of the simulation.
+        assertThat(mean).isCloseTo(0.9000999000999, within(4 * 0.00947 / Math.sqrt(rounds)));
+        assertThat(sd).isCloseTo(0.00947315094160992, within(4 * 0.00947 / Math.sqrt(2.0 * rounds)));
+        assertThat(coverage[rounds / 20]).isCloseTo(0.884075488583474, within(0.0013));
+        assertThat(coverage[rounds - rounds / 20]).isCloseTo(0.9152152323315307, within(0.0013));
     }
 
     @Test

@@ -25,7 +25,8 @@ final class InventedMarket {
 
     static final String[] MAKES = {"alpha", "beta", "gamma"};
     static final double NOISE = 0.2;
-    static final FitSettings SMALL = new FitSettings(3, 2, 2, 80, 16, 0.1, 5);
+    static final FitSettings SMALL = new FitSettings(
+            3, 2, 2, 80, 16, 0.1, 5, FitSettings.defaults().ensembles(), FitSettings.Apart.CARS);
 
     private InventedMarket() {}
 
@@ -53,6 +54,10 @@ final class InventedMarket {
     }
 
     static Cleaning data(int n) throws IOException {
+        return data(rows(n, "invented market"));
+    }
+
+    private static Cleaning data(List<PriceRow> rows) throws IOException {
         DatasetShape shape = DatasetShape.read(new StringReader("""
                 name = Invented market
                 market = US
@@ -64,7 +69,7 @@ final class InventedMarket {
                 date = 2019-01-01
                 column.price = price
                 """), "invented");
-        return Cleaning.clean(new PriceTable(shape, rows(n, "invented market"), List.of(), 0), List.of());
+        return Cleaning.clean(new PriceTable(shape, rows, List.of(), 0), List.of());
     }
 
     private static PriceModel fitted;
@@ -78,7 +83,11 @@ final class InventedMarket {
     }
 
     static PriceModel fit(FitSettings settings) throws IOException {
-        return PriceModelFitter.fit(data(3000), settings, Seed.DEFAULT, (step, share) -> {}, () -> false);
+        return fit(rows(3000, "invented market"), settings);
+    }
+
+    static PriceModel fit(List<PriceRow> rows, FitSettings settings) throws IOException {
+        return PriceModelFitter.fit(data(rows), settings, Seed.DEFAULT, (step, share) -> {}, () -> false);
     }
 
     static MarketSettings settings() throws IOException {

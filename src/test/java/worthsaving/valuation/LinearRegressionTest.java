@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import worthsaving.market.NumberTable;
@@ -73,7 +74,43 @@ class LinearRegressionTest {
             assertThat(fit.coefficients()[j]).isCloseTo(expected[j], relative(expected[j], 1e-9));
         }
         assertThat(fit.rSquared()).isCloseTo(0.44569092973, relative(0.44569092973, 1e-9));
+        assertThat(fit.sigma()).isCloseTo(7387.11416403, relative(7387.11416403, 1e-9));
         assertThat(fit.predict(new double[] {20000, 6, 4, 1, 1, 1})).isCloseTo(24768.2278307, within(1e-5));
+    }
+
+    /** REG-K2-LOO: each car predicted by the fit without it, root mean square of the errors. */
+    @Test
+    void leaving_each_car_out_in_turn() throws IOException {
+        double[][] x = rows(cars(), K2);
+        double[] y = cars().column("Price");
+        double squares = 0;
+        for (int out = 0; out < y.length; out++) {
+            int one = out;
+            int[] kept = IntStream.range(0, y.length).filter(i -> i != one).toArray();
+            LinearRegression fit = LinearRegression.fit(
+                    Arrays.stream(kept).mapToObj(i -> x[i]).toArray(double[][]::new),
+                    Arrays.stream(kept).mapToDouble(i -> y[i]).toArray(), 0);
+            double error = y[one] - fit.predict(x[one]);
+            squares += error * error;
+        }
+
+        assertThat(Math.sqrt(squares / y.length)).isCloseTo(7427.38050112, relative(7427.38050112, 1e-9));
+    }
+
+    /** REG-CARS-PI, the fit: stopping distance in feet on speed in mph; Ezekiel (1930), R datasets::cars. */
+    @Test
+    void stopping_distance_on_speed() {
+        double[] speed = {4, 4, 7, 7, 8, 9, 10, 10, 10, 11, 11, 12, 12, 12, 12, 13, 13, 13, 13, 14, 14, 14, 14, 15, 15, 15,
+            16, 16, 17, 17, 17, 18, 18, 18, 18, 19, 19, 19, 20, 20, 20, 20, 20, 22, 23, 24, 24, 24, 24, 25};
+        double[] distance = {2, 10, 4, 22, 16, 10, 18, 26, 34, 17, 28, 14, 20, 24, 28, 26, 34, 34, 46, 26, 36, 60, 80, 20,
+            26, 54, 32, 40, 32, 40, 50, 42, 56, 76, 84, 36, 46, 68, 32, 48, 52, 56, 64, 66, 54, 70, 92, 93, 120, 85};
+        double[][] x = Arrays.stream(speed).mapToObj(s -> new double[] {s}).toArray(double[][]::new);
+
+        LinearRegression fit = LinearRegression.fit(x, distance, 0);
+
+        assertThat(fit.intercept()).isCloseTo(-17.579094891, relative(17.579094891, 1e-9));
+        assertThat(fit.coefficients()[0]).isCloseTo(3.932408759, relative(3.932408759, 1e-9));
+        assertThat(fit.predict(new double[] {21})).isCloseTo(65.0014890511, relative(65.0014890511, 1e-9));
     }
 
     /** REG-K3; smearing mean of exp(residual) by Duan (1983), JASA 78:605. */

@@ -9,10 +9,13 @@ import java.time.LocalDate;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import worthsaving.market.Comparable;
+import worthsaving.market.MarketFactor;
 import worthsaving.market.MarketSettings;
 import worthsaving.market.PriceIndex;
 import worthsaving.market.PriceKind;
+import worthsaving.market.PriceRow;
 import worthsaving.quantity.Money;
+import worthsaving.quantity.Source;
 import worthsaving.vehicle.Fact;
 import worthsaving.vehicle.TitleBrand;
 import worthsaving.vehicle.Vehicle;
@@ -98,7 +101,32 @@ class ValuerTest {
         ValueForecast fair = valuer().forecast(car.condition(Fact.known("fair")).build(), DATA_DAY);
 
         assertThat(fair.mean()).isEqualTo(plain.mean());
-        assertThat(fair.steps().get(1).why()).contains("instead of the advert's 'fair'");
+        MarketFactor left = InventedMarket.settings().factor("condition.fair");
+        assertThat(left.source().label()).isEqualTo(Source.Label.MEASURED);
+        assertThat(left.cars()).isGreaterThan(1000);
+        assertThat(left.range().width()).isBetween(0.01, 0.1);
+        assertThat(fair.steps().get(1).why())
+                .contains("instead of the advert's 'fair'")
+                .contains(String.format("left in that condition adverts ask x%.2f of it", left.value()))
+                .contains(left.why());
+    }
+
+    @Test
+    void where_the_data_state_titles_a_car_is_valued_as_clean_before_its_brand_takes_off() throws IOException {
+        List<PriceRow> rows = InventedMarket.rows(1500, "titles").stream()
+                .map(r -> new PriceRow(r.line(), r.price() * (r.line() % 5 == 0 ? 0.5 : 1), r.make(), r.model(), r.year(),
+                        r.miles(), r.condition(), r.cylinders(), r.litres(), r.power(), r.fuel(), r.gearbox(), r.body(),
+                        r.drive(), r.line() % 5 == 0 ? "salvage" : "clean", r.unrepairedDamage(), r.date()))
+                .toList();
+        PriceModel model = InventedMarket.fit(rows, InventedMarket.SMALL);
+        Vehicle car = InventedMarket.car("beta", "m2", 2010, 100_000).build();
+        double truth = Math.exp(InventedMarket.logPrice(1, 2, 8.5, 100_000, true));
+        PriceRow salvage = rows.stream().filter(r -> r.title().equals("salvage")).findFirst().orElseThrow();
+
+        assertThat(new Valuer(model, InventedMarket.settings()).forecast(car, DATA_DAY).quantile(0.5).amount())
+                .isCloseTo(0.94 * truth, within(0.1 * truth));
+        assertThat(model.middle(CarFacts.of(salvage)) - model.middle(CarFacts.of(salvage).withCleanTitle(model)))
+                .isCloseTo(Math.log(0.5), within(0.15));
     }
 
     @Test
