@@ -47,11 +47,11 @@ final class Editing {
     void carryOut(Edit edit) throws SQLException {
         if (edit instanceof Edit.AddCase add) {
             mustBeNew(add.listing().id());
-            put(Table.CASES, caseRow(add.listing(), now.toString()));
+            put(Table.CASES, caseRow(add.listing(), next("seq", Table.CASES), now.toString()));
             evidence(add.listing());
         } else if (edit instanceof Edit.ChangeCase change) {
             Row before = mustBeThere(change.listing().id());
-            put(Table.CASES, caseRow(change.listing(), before.text("added")));
+            put(Table.CASES, caseRow(change.listing(), before.whole("seq"), before.text("added")));
             evidence(change.listing());
         } else if (edit instanceof Edit.DropCase drop) {
             mustBeThere(drop.id());
@@ -109,8 +109,8 @@ final class Editing {
         }
     }
 
-    private static Row caseRow(Listing listing, String added) {
-        return new Row().with("id", listing.id()).with("listing", ListingJson.write(listing)).with("added", added);
+    private static Row caseRow(Listing listing, long seq, String added) {
+        return new Row().with("id", listing.id()).with("seq", seq).with("listing", ListingJson.write(listing)).with("added", added);
     }
 
     private Row photoRow(Edit.AddPhoto add) throws SQLException {
@@ -163,7 +163,11 @@ final class Editing {
     }
 
     private long next(Table table) throws SQLException {
-        return database.number("SELECT coalesce(max(id), 0) + 1 FROM " + table.id());
+        return next("id", table);
+    }
+
+    private long next(String column, Table table) throws SQLException {
+        return database.number("SELECT coalesce(max(" + column + "), 0) + 1 FROM " + table.id());
     }
 
     private void putOrRemove(Table table, String key, Optional<Row> row) throws SQLException {

@@ -42,7 +42,7 @@ final class Reading {
         Map<String, List<Row>> forecasts = byCase("SELECT * FROM forecast ORDER BY id");
         Map<String, List<Row>> actuals = byCase("SELECT * FROM actual");
         List<CaseFile> cases = new ArrayList<>();
-        for (Row row : database.rows("SELECT * FROM cases ORDER BY added, rowid")) {
+        for (Row row : database.rows("SELECT * FROM cases ORDER BY seq")) {
             String id = row.text("id");
             cases.add(new CaseFile(
                     listing(row, observations.getOrDefault(id, List.of())),

@@ -1,6 +1,7 @@
 -- Version 1. Never edit a version that has been in use: write the next one.
 CREATE TABLE cases (
     id TEXT PRIMARY KEY,
+    seq INTEGER NOT NULL,
     listing TEXT NOT NULL CHECK (json_valid(listing)),
     added TEXT NOT NULL
 ) STRICT;
