@@ -39,8 +39,8 @@ final class Database implements AutoCloseable {
         SQLiteConfig config = guarded();
         Database database = connect(file.toString(), config);
         try {
-            database.script("PRAGMA journal_mode = WAL; PRAGMA synchronous = FULL; PRAGMA wal_autocheckpoint = 1;"
-                    + " PRAGMA foreign_keys = ON");
+            database.script("PRAGMA journal_mode = WAL;\nPRAGMA synchronous = FULL;\n"
+                    + "PRAGMA wal_autocheckpoint = 1;\nPRAGMA foreign_keys = ON");
         } catch (SQLException e) {
             database.close();
             throw e;
@@ -92,10 +92,10 @@ final class Database implements AutoCloseable {
         }
     }
 
-    /** Runs statements separated by semicolons at the end of a line or of the text. */
+    /** Runs statements, each ended by a semicolon at the end of a line. */
     void script(String sql) throws SQLException {
         try (Statement statement = connection.createStatement()) {
-            for (String one : sql.split(";\\s")) {
+            for (String one : sql.split(";\\s*\\R")) {
                 if (!one.isBlank()) {
                     statement.execute(one);
                 }
