@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
+import worthsaving.casebook.CasebookException;
 import worthsaving.quantity.Seed;
 import worthsaving.report.Words;
 
@@ -26,7 +27,7 @@ import worthsaving.report.Words;
         versionProvider = Main.Version.class,
         subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
             RescueCommand.class, QuoteCommand.class, FitCommand.class, FitCommand.Report.class, AdvertCommand.class,
-            LotCommand.class, CatalogueCommand.class},
+            LotCommand.class, CatalogueCommand.class, CasebookCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all done",
@@ -84,6 +85,10 @@ public final class Main {
         if (error instanceof UserError mendable) {
             err.println(mendable.getMessage());
             return mendable.exitCode();
+        }
+        if (error instanceof CasebookException casebook) {
+            err.println(casebook.getMessage());
+            return ExitCode.FILE_UNUSABLE;
         }
         if (error instanceof UncheckedIOException unchecked) {
             return report(unchecked.getCause(), err);
