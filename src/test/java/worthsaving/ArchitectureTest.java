@@ -37,6 +37,8 @@ class ArchitectureTest {
             .layer("inspection").definedBy("worthsaving.inspection..")
             .layer("sensitivity").definedBy("worthsaving.sensitivity..")
             .layer("intake").definedBy("worthsaving.intake..")
+            .layer("record").definedBy("worthsaving.record..")
+            .layer("casebook").definedBy("worthsaving.casebook..")
             .layer("report").definedBy("worthsaving.report..")
             .layer("cli").definedBy("worthsaving.cli..")
             .layer("desktop").definedBy("worthsaving.desktop..")
@@ -50,7 +52,10 @@ class ArchitectureTest {
             .whereLayer("deal")
             .mayOnlyAccessLayers("quantity", "vehicle", "catalog", "diagnosis", "repair", "market", "valuation")
             .whereLayer("intake").mayOnlyAccessLayers("quantity", "vehicle", "catalog")
-            .whereLayer("ranking").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
+            .whereLayer("record").mayOnlyAccessLayers("quantity", "catalog", "deal")
+            .whereLayer("record").mayOnlyBeAccessedByLayers("casebook", "report", "cli", "desktop")
+            .whereLayer("casebook").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
+            .whereLayer("ranking").mayOnlyBeAccessedByLayers("casebook", "report", "cli", "desktop")
             .whereLayer("inspection").mayOnlyBeAccessedByLayers("ranking", "report", "cli", "desktop")
             .whereLayer("sensitivity").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
@@ -70,10 +75,31 @@ class ArchitectureTest {
     static final ArchRule core_without_files = noClasses()
             .that()
             .resideOutsideOfPackages(SHELLS)
+            .and()
+            .resideOutsideOfPackage("worthsaving.casebook..")
             .should()
             .dependOnClassesThat()
             .haveNameMatching("java\\.nio\\.file\\..*|java\\.io\\.File(Input|Output|Reader|Writer)?.*|java\\.net\\..*")
-            .because("the core is handed readers and writers; opening files is the shell's business, and nothing uses the network");
+            .because("the core is handed readers and writers; opening files is the shell's business, the casebook opens its "
+                    + "one file, and nothing uses the network");
+
+    @ArchTest
+    static final ArchRule casebook_without_network = noClasses()
+            .that()
+            .resideInAPackage("worthsaving.casebook..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("java.net..")
+            .because("the casebook opens its one file and nothing else");
+
+    @ArchTest
+    static final ArchRule sql_only_in_the_casebook = noClasses()
+            .that()
+            .resideOutsideOfPackage("worthsaving.casebook..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.sql..", "org.sqlite..")
+            .because("how the casebook is kept is its own affair");
 
     @ArchTest
     static final ArchRule output_only_in_the_shell = noClasses()

@@ -2,6 +2,7 @@ package worthsaving.record;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.SplittableRandom;
 import org.apache.commons.statistics.inference.KolmogorovSmirnovTest;
 import org.apache.commons.statistics.inference.PValueMethod;
@@ -69,10 +70,11 @@ public final class Pit {
 
     /**
      * Probability of such a distance or a greater one under right forecasts; exact. Kolmogorov-Smirnov, computed as by
-     * Simard and L'Ecuyer (2011), Journal of Statistical Software 39(11).
+     * Simard and L'Ecuyer (2011), Journal of Statistical Software 39(11). Empty for one value, which proves nothing.
      */
-    public double pValue() {
-        return test().test(values.clone(), Pit::uniform).getPValue();
+    public OptionalDouble pValue() {
+        return values.length < 2 ? OptionalDouble.empty()
+                : OptionalDouble.of(test().test(values.clone(), Pit::uniform).getPValue());
     }
 
     private static KolmogorovSmirnovTest test() {

@@ -97,7 +97,7 @@ public final class RecordReport {
             f.put("interval_score", q.interval());
             f.put("pinball_10_50_90", q.pinball());
             f.put("pit", q.pit().values());
-            f.put("pit_p_value", q.pit().pValue());
+            q.pit().pValue().ifPresent(p -> f.put("pit_p_value", p));
             json.element(f);
         }
         json.endList();

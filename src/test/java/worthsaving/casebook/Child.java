@@ -45,8 +45,9 @@ final class Child implements AutoCloseable {
             }
             SplittableRandom random = new SplittableRandom(Long.parseLong(args[2]));
             while (true) {
-                // One call, so that a kill never cuts a number in two.
-                System.out.println(one(book, random).number());
+                // In one write, so that a kill never cuts a number in two.
+                System.out.print(one(book, random).number() + "\n");
+                System.out.flush();
             }
         }
     }
@@ -63,6 +64,11 @@ final class Child implements AutoCloseable {
         return Cases.keep(book.save(Cases.edit(book, random)));
     }
 
+    /** Until it is gone, and its lock with it. */
+    void waitFor() throws InterruptedException {
+        process.waitFor();
+    }
+
     long pid() {
         return process.pid();
     }
@@ -77,18 +83,12 @@ final class Child implements AutoCloseable {
     }
 
     /** Kills it without warning and gives the numbers printed that had not been read yet. */
-    List<Long> kill() throws IOException, InterruptedException {
-        process.destroyForcibly();
-        process.waitFor();
+    List<Long> kill() throws IOException {
+        // By its handle: the process object would close its output as well, with numbers still in it.
+        process.toHandle().destroyForcibly();
         List<Long> numbers = new ArrayList<>();
-        try {
-            for (String line = out.readLine(); line != null; line = out.readLine()) {
-                if (!line.isBlank()) {
-                    numbers.add(Long.parseLong(line));
-                }
-            }
-        } catch (IOException streamClosedWithTheProcess) {
-            return numbers;
+        for (String line = out.readLine(); line != null; line = out.readLine()) {
+            numbers.add(Long.parseLong(line));
         }
         return numbers;
     }

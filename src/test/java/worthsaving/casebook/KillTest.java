@@ -3,6 +3,7 @@ package worthsaving.casebook;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -43,7 +44,9 @@ class KillTest {
                     last = child.nextNumber();
                 }
                 TimeUnit.MICROSECONDS.sleep(random.nextInt(MOST_MICROSECONDS));
-                for (long number : child.kill()) {
+                List<Long> unread = child.kill();
+                child.waitFor();
+                for (long number : unread) {
                     assertThat(number).isGreaterThan(last);
                     last = number;
                 }

@@ -66,6 +66,7 @@ class TwoWindowsTest {
                 assertThat(book.cases()).hasSize(1);
             }
             child.kill();
+            child.waitFor();
         }
         assertThat(folder.resolve("casebook.db-lock")).exists();
         try (Casebook book = Cases.open(file())) {

@@ -25,7 +25,7 @@ class CalibrationTest {
     private static double rejected(Forecaster by) {
         int rejected = 0;
         for (int book = 0; book < BOOKS; book++) {
-            if (value(by, book).pit().pValue() < 0.05) {
+            if (value(by, book).pit().pValue().orElseThrow() < 0.05) {
                 rejected++;
             }
         }
@@ -37,7 +37,7 @@ class CalibrationTest {
     void right_forecasts_give_a_uniform_pit() {
         double threeErrors = 3 * Math.sqrt(0.05 * 0.95 / BOOKS);
         assertThat(rejected(Forecaster.RIGHT)).isCloseTo(0.05, within(threeErrors));
-        assertThat(value(Forecaster.RIGHT, 1).pit().pValue()).isGreaterThan(0.05);
+        assertThat(value(Forecaster.RIGHT, 1).pit().pValue().orElseThrow()).isGreaterThan(0.05);
     }
 
     @ParameterizedTest

@@ -107,7 +107,7 @@ class LearningTest {
             }
             places[i] = belief.cumulative(Math.exp(mu + sigma * normal(random)));
         }
-        assertThat(Pit.ofValues(places).pValue()).isGreaterThan(0.05);
+        assertThat(Pit.ofValues(places).pValue().orElseThrow()).isGreaterThan(0.05);
     }
 
     private static double normal(SplittableRandom random) {
