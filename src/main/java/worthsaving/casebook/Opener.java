@@ -148,6 +148,10 @@ final class Opener {
 
     /** @param why empty when it was asked for */
     private Opening reading(Optional<Trouble> why) throws SQLException, IOException {
+        if (needsItsLog()) {
+            return new Opening.Refused(new Trouble(file + " may not be written, and edits still lie in the file -wal beside it",
+                    "copy both files together into a folder that may be written, and open them there"));
+        }
         Database database = forReading();
         boolean handedOn = false;
         try {
@@ -172,16 +176,13 @@ final class Opener {
     }
 
     /** Where nothing may be written, readers cannot lock either; then the file must be whole without its log. */
-    private Database forReading() throws SQLException, IOException {
-        if (Files.isWritable(file.getParent())) {
-            return Database.forReading(file);
-        }
+    private Database forReading() throws SQLException {
+        return Files.isWritable(file.getParent()) ? Database.forReading(file) : Database.immutable(file);
+    }
+
+    private boolean needsItsLog() throws IOException {
         Path log = file.resolveSibling(file.getFileName() + "-wal");
-        if (Files.exists(log) && Files.size(log) > 0) {
-            throw new IOException("its folder may not be written, and edits still lie in " + log.getFileName()
-                    + " (copy both files together into a folder that may be written)");
-        }
-        return Database.immutable(file);
+        return !Files.isWritable(file.getParent()) && Files.exists(log) && Files.size(log) > 0;
     }
 
     private Optional<Opening> faulty(Database database) throws SQLException {

@@ -16,8 +16,8 @@ public record Trouble(String reason, String mend) {
         SQLiteErrorCode code = error instanceof SQLiteException e ? e.getResultCode() : SQLiteErrorCode.SQLITE_ERROR;
         String name = code.name();
         if (code == SQLiteErrorCode.SQLITE_FULL) {
-            return new Trouble("there is no room left on the drive, or the casebook has reached its greatest size; "
-                    + "this edit was not kept, all earlier ones are", "free some space, then do it again");
+            return new Trouble("there is no room left on the drive, or the casebook has reached its greatest size",
+                    "free some space, then do it again; everything kept before is there");
         }
         if (name.startsWith("SQLITE_IOERR") || name.startsWith("SQLITE_CANTOPEN")) {
             return new Trouble("the drive with the casebook cannot be reached or reports an error (" + name + ")",

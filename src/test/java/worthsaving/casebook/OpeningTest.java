@@ -165,6 +165,11 @@ class OpeningTest {
                 assertThat(((Opening.ReadOnly) opening).why().text()).contains("may not be written");
                 assertThat(book.cases()).isEqualTo(cases);
             }
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
+            Files.writeString(folder.resolve("casebook.db-wal"), "edits that are in no file yet");
+            Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("r-xr-xr-x"));
+            assertThat(Casebook.open(file, Access.WRITE, Cases.CLOCK)).isInstanceOfSatisfying(Opening.Refused.class,
+                    r -> assertThat(r.why().text()).contains("copy both files together"));
         } finally {
             Files.setPosixFilePermissions(folder, PosixFilePermissions.fromString("rwxr-xr-x"));
         }
