@@ -38,6 +38,8 @@ class ArchitectureTest {
             .layer("teardown").definedBy("worthsaving.teardown..")
             .layer("sensitivity").definedBy("worthsaving.sensitivity..")
             .layer("intake").definedBy("worthsaving.intake..")
+            .layer("record").definedBy("worthsaving.record..")
+            .layer("casebook").definedBy("worthsaving.casebook..")
             .layer("report").definedBy("worthsaving.report..")
             .layer("cli").definedBy("worthsaving.cli..")
             .layer("desktop").definedBy("worthsaving.desktop..")
@@ -51,7 +53,10 @@ class ArchitectureTest {
             .whereLayer("deal")
             .mayOnlyAccessLayers("quantity", "vehicle", "catalog", "diagnosis", "repair", "market", "valuation")
             .whereLayer("intake").mayOnlyAccessLayers("quantity", "vehicle", "catalog")
-            .whereLayer("ranking").mayOnlyBeAccessedByLayers("teardown", "report", "cli", "desktop")
+            .whereLayer("record").mayOnlyAccessLayers("quantity", "catalog", "deal")
+            .whereLayer("record").mayOnlyBeAccessedByLayers("casebook", "report", "cli", "desktop")
+            .whereLayer("casebook").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
+            .whereLayer("ranking").mayOnlyBeAccessedByLayers("casebook", "teardown", "report", "cli", "desktop")
             .whereLayer("inspection").mayOnlyBeAccessedByLayers("ranking", "teardown", "report", "cli", "desktop")
             .whereLayer("teardown").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
             .whereLayer("sensitivity").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
@@ -72,10 +77,31 @@ class ArchitectureTest {
     static final ArchRule core_without_files = noClasses()
             .that()
             .resideOutsideOfPackages(SHELLS)
+            .and()
+            .resideOutsideOfPackage("worthsaving.casebook..")
             .should()
             .dependOnClassesThat()
             .haveNameMatching("java\\.nio\\.file\\..*|java\\.io\\.File(Input|Output|Reader|Writer)?.*|java\\.net\\..*")
-            .because("the core is handed readers and writers; opening files is the shell's business, and nothing uses the network");
+            .because("the core is handed readers and writers; opening files is the shell's business, the casebook opens its "
+                    + "one file, and nothing uses the network");
+
+    @ArchTest
+    static final ArchRule casebook_without_network = noClasses()
+            .that()
+            .resideInAPackage("worthsaving.casebook..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAPackage("java.net..")
+            .because("the casebook opens its one file and nothing else");
+
+    @ArchTest
+    static final ArchRule sql_only_in_the_casebook = noClasses()
+            .that()
+            .resideOutsideOfPackage("worthsaving.casebook..")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.sql..", "org.sqlite..")
+            .because("how the casebook is kept is its own affair");
 
     @ArchTest
     static final ArchRule pages_are_taken_apart_not_fetched = noClasses()

@@ -14,6 +14,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
+import worthsaving.casebook.CasebookException;
 import worthsaving.quantity.Seed;
 import worthsaving.report.Words;
 
@@ -27,7 +28,7 @@ import worthsaving.report.Words;
         subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
             RescueCommand.class, QuoteCommand.class, SheetCommand.class, TeardownCommand.class,
             FitCommand.class, FitCommand.Report.class, AdvertCommand.class, LotCommand.class, CodesCommand.class,
-            CatalogueCommand.class, MoneyCommand.class},
+            CatalogueCommand.class, MoneyCommand.class, CasebookCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:all done",
@@ -85,6 +86,10 @@ public final class Main {
         if (error instanceof UserError mendable) {
             err.println(mendable.getMessage());
             return mendable.exitCode();
+        }
+        if (error instanceof CasebookException casebook) {
+            err.println(casebook.getMessage());
+            return ExitCode.FILE_UNUSABLE;
         }
         if (error instanceof UncheckedIOException unchecked) {
             return report(unchecked.getCause(), err);

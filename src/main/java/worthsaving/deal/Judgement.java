@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import worthsaving.deal.PriceLimit.Limit;
-import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
 
 /** One prepared car under one set of terms and one buyer's rule. */
@@ -126,7 +125,7 @@ final class Judgement {
         double labour = PatternMeans.mean(flow.ownLabour(), weights);
         OptionalDouble perHour = hours > 0 ? OptionalDouble.of((profit.mean() + labour) / hours)
                 : OptionalDouble.empty();
-        return new WayResult(way, profit, Outcome.of(cash, weights), Hours.of(hours), perHour,
+        return new WayResult(way, profit, Outcome.of(cash, weights), Outcome.of(flow.ownHours(), weights), perHour,
                 Outcome.of(flow.days(), weights), limit.flatMap(l -> money(l.price())));
     }
 

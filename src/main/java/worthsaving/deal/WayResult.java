@@ -10,7 +10,7 @@ import worthsaving.quantity.Money;
  *
  * @param profit own hours paid at their worth, after income tax
  * @param cashOut cash laid out before any money comes back, price included
- * @param ownHours mean of the own hours
+ * @param hours own hours
  * @param profitPerHour expected profit with own hours counted at nothing, per own hour; empty when no
  *     own hours are needed
  * @param days from purchase to money
@@ -20,10 +20,15 @@ public record WayResult(
         WayOut way,
         Outcome profit,
         Outcome cashOut,
-        Hours ownHours,
+        Outcome hours,
         OptionalDouble profitPerHour,
         Outcome days,
         Optional<Money> mostToPay) {
+
+    /** Mean of the own hours. */
+    public Hours ownHours() {
+        return Hours.of(hours.mean());
+    }
 
     public double expectedProfit() {
         return profit.mean();
