@@ -102,4 +102,14 @@ public record DealCase(
         return new DealCase(patterns, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, other,
                 usual);
     }
+
+    DealCase withLabour(Labour other) {
+        return new DealCase(patterns, repairs, other, value, towMiles, title, items, usualFaults, offeredAt, method,
+                usual);
+    }
+
+    DealCase withPatterns(FailurePatterns others) {
+        return new DealCase(others, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, method,
+                usual);
+    }
 }

@@ -1,8 +1,12 @@
 package worthsaving.desktop.car;
 
 import java.util.Currency;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -15,6 +19,8 @@ import worthsaving.desktop.Ground;
 import worthsaving.desktop.LatestWins;
 import worthsaving.desktop.ScreenThread;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.car.CarWork.Ask;
+import worthsaving.sensitivity.Turning;
 import worthsaving.vehicle.Listing;
 import worthsaving.vehicle.Observation.Sight;
 
@@ -24,9 +30,13 @@ public final class CarModel {
     private final Ground ground;
     private final Levers levers;
     private final ScreenThread screen;
-    private final LatestWins<Scenario, CarPicture> reckoner;
+    private final LatestWins<Ask, CarPicture> reckoner;
+    private final LatestWins<Marks.Request, Map<Dial, Turning>> marker;
+    private final MattersModel matters;
+    private final Whys whys;
     private final ReadOnlyObjectWrapper<Scenario> scenario = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<CarPicture> picture = new ReadOnlyObjectWrapper<>();
+    private final ReadOnlyObjectWrapper<Map<Dial, Turning>> marks = new ReadOnlyObjectWrapper<>(Map.of());
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper canRedo = new ReadOnlyBooleanWrapper();
@@ -37,7 +47,12 @@ public final class CarModel {
         this.ground = ground;
         this.levers = new Levers(ground.settings());
         this.screen = screen;
-        this.reckoner = new LatestWins<>(new CarWork(ground)::of, Scenario::sameCar, new Arrival(), background, screen);
+        CarWork work = new CarWork(ground);
+        this.reckoner = new LatestWins<>(work::of, Ask::sameCar, new Arrival(), background, screen);
+        this.marker = new LatestWins<>(new Marks(levers, work::exactProfit)::of, (running, newer) -> false,
+                new MarksArrival(), background, screen);
+        this.matters = new MattersModel(this, background, screen);
+        this.whys = new Whys(ground.catalogue());
     }
 
     /** Begins with a listing; edits of the car before are forgotten, its listing is with the lot. */
@@ -45,13 +60,14 @@ public final class CarModel {
         screen.require();
         history = History.of(Scenario.of(listing));
         picture.set(null);
-        show(history.now());
+        marks.set(Map.of());
+        show(history.now(), false);
     }
 
     /** Shows an edit and remembers it for undo. */
     public void edit(Scenario next) {
         history = history.push(next);
-        show(next);
+        show(next, false);
     }
 
     public void seen(String subject, Sight sight) {
@@ -64,50 +80,71 @@ public final class CarModel {
     }
 
     /** Shows where a lever is being dragged to, without remembering every step. */
-    public void drag(Lever lever, double value) {
-        show(scenario.get().with(lever, value));
+    public void drag(Dial lever, double value) {
+        marker.cancel();
+        show(scenario.get().with(lever, value), true);
     }
 
-    /** Remembers where the lever was let go. */
+    /** Remembers where the lever was let go, and reckons it exactly. */
     public void letGo() {
-        screen.require();
         history = history.push(scenario.get());
-        offer();
+        show(history.now(), false);
     }
 
-    public void reset(Lever lever) {
+    public void reset(Dial lever) {
         edit(scenario.get().without(lever));
     }
 
     public void undo() {
         history = history.undo();
-        show(history.now());
+        show(history.now(), false);
     }
 
     public void redo() {
         history = history.redo();
-        show(history.now());
+        show(history.now(), false);
     }
 
     public boolean isOpen() {
         return history != null;
     }
 
-    public double value(Lever lever) {
-        return levers.value(lever, scenario.get());
+    public double value(Dial lever) {
+        return scenario.get().lever(lever).orElse(given(lever));
     }
 
     /** Where the lever stands when it is not moved. */
-    public double given(Lever lever) {
-        return levers.given(lever, scenario.get().listing());
+    public double given(Dial dial) {
+        return dial instanceof Lever lever ? levers.given(lever, scenario.get().listing())
+                : seen().map(s -> s.main().getOrDefault(dial, 0.0)).orElse(0.0);
     }
 
-    public boolean moved(Lever lever) {
+    /** Every slider: first the levers, then the items that the deal hangs on most, or that were moved. */
+    public List<Dial> dials() {
+        Set<Dial> dials = new LinkedHashSet<>(List.of(Lever.values()));
+        seen().ifPresent(s -> dials.addAll(s.main().keySet()));
+        if (scenario.get() != null) {
+            dials.addAll(scenario.get().levers().keySet());
+        }
+        return List.copyOf(dials);
+    }
+
+    public boolean moved(Dial lever) {
         return scenario.get().lever(lever).isPresent();
     }
 
     public List<FindingKind> findings() {
         return ground.catalogue().findings();
+    }
+
+    /** Makes that the price data know, to suggest. */
+    public Set<String> makes() {
+        return ground.makes();
+    }
+
+    /** Models of a make that the price data know. */
+    public Set<String> models(String make) {
+        return ground.models().apply(make);
     }
 
     public Currency currency() {
@@ -127,6 +164,19 @@ public final class CarModel {
         return Optional.ofNullable(picture.get()).flatMap(CarPicture::seen);
     }
 
+    /** Where each slider turns the deal, as far as it is known. */
+    public ReadOnlyObjectProperty<Map<Dial, Turning>> marksProperty() {
+        return marks.getReadOnlyProperty();
+    }
+
+    public MattersModel matters() {
+        return matters;
+    }
+
+    public Whys whys() {
+        return whys;
+    }
+
     public ReadOnlyBooleanProperty busyProperty() {
         return busy.getReadOnlyProperty();
     }
@@ -144,13 +194,16 @@ public final class CarModel {
         return trouble.getReadOnlyProperty();
     }
 
-    private void show(Scenario next) {
+    private void show(Scenario next, boolean rough) {
         screen.require();
+        if (scenario.get() != null && !next.sameCar(scenario.get())) {
+            marks.set(Map.of());
+        }
         scenario.set(next);
         offer();
         trouble.set("");
         busy.set(true);
-        reckoner.submit(next);
+        reckoner.submit(new Ask(next, rough));
     }
 
     private void offer() {
@@ -158,18 +211,43 @@ public final class CarModel {
         canRedo.set(history.canRedo());
     }
 
-    private final class Arrival implements LatestWins.Listener<Scenario, CarPicture> {
+    private void mark(CarPicture output) {
+        Map<Dial, Double> stand = new LinkedHashMap<>();
+        dials().forEach(dial -> stand.put(dial, given(dial)));
+        marker.submit(new Marks.Request(output, stand));
+    }
+
+    private final class Arrival implements LatestWins.Listener<Ask, CarPicture> {
 
         @Override
-        public void done(Scenario input, CarPicture output, boolean latest) {
+        public void done(Ask input, CarPicture output, boolean latest) {
             picture.set(output);
             busy.set(!latest);
+            if (latest && !output.rough() && output.seen().isPresent()) {
+                mark(output);
+            }
         }
 
         @Override
-        public void failed(Scenario input, RuntimeException why) {
+        public void failed(Ask input, RuntimeException why) {
             trouble.set(Texts.of("failed", why.getMessage()));
             busy.set(reckoner.busy());
+        }
+    }
+
+    private final class MarksArrival implements LatestWins.Listener<Marks.Request, Map<Dial, Turning>> {
+
+        @Override
+        public void done(Marks.Request input, Map<Dial, Turning> output, boolean latest) {
+            if (input.picture().scenario().equals(scenario.get())) {
+                marks.set(output);
+            }
+        }
+
+        @Override
+        public void failed(Marks.Request input, RuntimeException why) {
+            marks.set(Map.of());
+            trouble.set(Texts.of("failed", why.getMessage()));
         }
     }
 }

@@ -33,6 +33,8 @@ public final class LotModel {
     private final LatestWins<Request, Content> reckoner;
     private final ScreenThread screen;
     private final Adverts adverts;
+    private final ChoiceModel choice;
+    private final CompareModel comparison;
     private final ObservableList<LotRow> rows = FXCollections.observableArrayList();
     private final ObservableList<Problem> problems = FXCollections.observableArrayList();
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
@@ -49,6 +51,8 @@ public final class LotModel {
         this.work = new LotWork(ground);
         this.screen = screen;
         this.adverts = new Adverts(ground, id -> listing(id).isPresent(), this::change, background, screen);
+        this.choice = new ChoiceModel(ground.settings().method().seed(), background, screen);
+        this.comparison = new CompareModel(work.judge(), background, screen);
         this.reckoner = new LatestWins<>(work::of, (running, newer) -> false, new Arrival(), background, screen);
     }
 
@@ -78,6 +82,29 @@ public final class LotModel {
         reckoner.cancel();
         opening = false;
         busy.set(false);
+    }
+
+    /** Chooses what to buy together of all cars judged, shown or not. */
+    void choose(Limits limits) {
+        choice.choose(rows.stream().map(LotRow::standing).toList(), limits);
+    }
+
+    public ChoiceModel choice() {
+        return choice;
+    }
+
+    public CompareModel comparison() {
+        return comparison;
+    }
+
+    /** How many listings the lot being judged has; zero while it is not known. */
+    public int total() {
+        return work.total();
+    }
+
+    /** Name of a failure item. */
+    String itemName(String id) {
+        return work.itemName(id);
     }
 
     public Adverts adverts() {
@@ -152,6 +179,9 @@ public final class LotModel {
         @Override
         public void done(Request request, Content output, boolean latest) {
             content = output;
+            if (!(request instanceof Request.Sort)) {
+                choice.clear();
+            }
             rows.setAll(work.rows(output));
             problems.setAll(output.problems());
             title.set(output.title());

@@ -34,6 +34,7 @@ final class LotWork {
     private final Ground ground;
     private final Judge judge;
     private final Map<String, FailureItem> items;
+    private volatile int total;
 
     LotWork(Ground ground) {
         this.ground = ground;
@@ -87,10 +88,24 @@ final class LotWork {
             return open(open.table(), cancelled, progress);
         }
         if (request instanceof Request.Change change) {
+            total = change.changed().size();
             return change(change);
         }
         Request.Sort sort = (Request.Sort) request;
         return withOrder(sort.of(), sort.order());
+    }
+
+    Judge judge() {
+        return judge;
+    }
+
+    /** How many listings are being judged, or were last. */
+    int total() {
+        return total;
+    }
+
+    String itemName(String id) {
+        return items.containsKey(id) ? items.get(id).name() : id;
     }
 
     List<LotRow> rows(Content content) {
@@ -100,6 +115,7 @@ final class LotWork {
     }
 
     private Content open(Path table, BooleanSupplier cancelled, IntConsumer progress) {
+        total = 0;
         TableSink sink = new TableSink(cancelled);
         LotSummary summary = read(table, sink);
         if (summary.cancelled()) {
@@ -108,6 +124,7 @@ final class LotWork {
         if (!summary.readable()) {
             throw new UnreadableTable(sink.problems());
         }
+        total = sink.listings().size();
         Ranked ranked = new LotRanking(judge).rank(sink.listings(), Order.EXPECTED_PROFIT, progress, cancelled);
         return new Content(summary.source(), ranked, Order.EXPECTED_PROFIT, sink.problems(), sink.header(),
                 sink.refusedRows(), Set.of());
