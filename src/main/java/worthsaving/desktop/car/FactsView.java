@@ -153,7 +153,7 @@ final class FactsView extends VBox {
     }
 
     private void enter(TextField field, Correction.Figure figure) {
-        if (field.getText().equals(Correction.text(shown, figure, units.get()))) {
+        if (field.getScene() == null || field.getText().equals(Correction.text(shown, figure, units.get()))) {
             trouble.setText("");
             return;
         }
