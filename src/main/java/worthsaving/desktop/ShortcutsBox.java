@@ -33,8 +33,9 @@ final class ShortcutsBox {
             grid.addRow(row++, Words.whole(shortcut.keys().getDisplayText(), "subheading"),
                     Words.whole(Texts.of("menu", shortcut)));
         }
-        for (String key : new String[] {"keys.open_car", "keys.why", "keys.tick", "keys.slider"}) {
-            grid.addRow(row++, Words.whole(Texts.of(key + ".keys"), "subheading"), Words.whole(Texts.of(key + ".does")));
+        for (String key : new String[] {"open_car", "why", "tick", "slider"}) {
+            grid.addRow(row++, Words.whole(Texts.of("keys.press." + key), "subheading"),
+                    Words.whole(Texts.of("keys.does." + key)));
         }
         return grid;
     }

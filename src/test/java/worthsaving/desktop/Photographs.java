@@ -24,14 +24,15 @@ import javax.imageio.ImageIO;
 
 /**
  * Photographs every screen: at 1280 x 800 light and dark, at twice that scale and at 1920 x 1080 light. Run with the
- * folder for the pictures as argument, on a display of at least 2000 x 1200 and with -Dprism.order=sw;
- * -Dlong=FILE names a long table of listings to be photographed too.
+ * folder for the pictures as argument, on a display of at least 2000 x 1200 and with -Dprism.order=sw.
  */
 public final class Photographs {
 
     private static final LocalDate DAY = LocalDate.of(2025, 12, 1);
     private static final int WIDTH = 1280;
     private static final int HEIGHT = 800;
+    private static final int ROWS = 1_000;
+    private static final int ROUGH = 256;
 
     private final Path folder;
     private Workbench bench;
@@ -74,18 +75,24 @@ public final class Photographs {
         await(() -> !bench.lot().busyProperty().get() && !bench.lot().problems().isEmpty());
         expand("#lot-problems", true);
         pictures("lot-problems");
-        String longTable = System.getProperty("long");
-        if (longTable != null) {
-            onScreen(() -> {
-                bench.open(Path.of(longTable));
-                return null;
-            });
-            await(() -> bench.lot().doneProperty().get() > 20);
-            pictures("lot-judging");
-            judged();
-            expand("#lot-problems", false);
-            pictures("lot-long");
-        }
+        longLot(project, ground);
+    }
+
+    /** So many rows are judged roughly: it is their number that shall be seen. */
+    private void longLot(ProjectFolder project, Ground ground) throws Exception {
+        Path table = LongLot.write(project.sampleLot(), Files.createTempDirectory("long").resolve("long.csv"), ROWS);
+        onScreen(() -> {
+            bench = new Workbench(LongLot.coarse(ground, ROUGH), Settings.inMemory(),
+                    Executors.newFixedThreadPool(2, Photographs::daemon), ScreenThread.ofJavaFx(), project.sampleLot());
+            stage.setScene(new Scene(bench, WIDTH, HEIGHT));
+            bench.dress();
+            bench.open(table);
+            return null;
+        });
+        await(() -> bench.lot().doneProperty().get() > ROWS / 10);
+        picture("lot-judging-light", 1);
+        judged();
+        pictures("lot-long");
     }
 
     private void lot() throws Exception {

@@ -68,7 +68,7 @@ final class ChoicePanel extends TitledPane {
         field.setPrefColumnCount(DIGITS);
         field.setPromptText(Texts.of("choose.no_limit"));
         field.setAccessibleText(Texts.of("choose." + key));
-        field.setTooltip(new Tooltip(Texts.of("choose." + key + ".why")));
+        field.setTooltip(new Tooltip(Texts.of("choose.explain." + key)));
         return field;
     }
 
