@@ -2,15 +2,26 @@ package worthsaving.desktop;
 
 import java.awt.image.BufferedImage;
 import java.awt.image.IndexColorModel;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.IIOImage;
+import javax.imageio.ImageIO;
+import javax.imageio.ImageWriteParam;
+import javax.imageio.ImageWriter;
+import javax.imageio.stream.ImageOutputStream;
 
-/** The commonest 256 colours of a picture; others become the nearest of them, so that pictures stay small. */
+/** The commonest colours of a picture that can be told apart; others become the nearest, so that pictures stay small. */
 final class Palette {
 
-    private static final int MOST = 256;
+    private static final int MOST = 48;
+    /** Squared distance below which two colours are taken for one. */
+    private static final int NEAR = 60;
 
     private final int[] colours;
     private final Map<Integer, Integer> nearest = new HashMap<>();
@@ -26,8 +37,14 @@ final class Palette {
         }
         List<Integer> commonest = counts.entrySet().stream()
                 .sorted(Map.Entry.<Integer, Integer>comparingByValue().reversed().thenComparing(Map.Entry.comparingByKey()))
-                .limit(MOST).map(Map.Entry::getKey).toList();
-        return new Palette(commonest.stream().mapToInt(Integer::intValue).toArray());
+                .map(Map.Entry::getKey).toList();
+        List<Integer> kept = new ArrayList<>();
+        for (int colour : commonest) {
+            if (kept.size() < MOST && kept.stream().noneMatch(k -> distance(k, colour) < NEAR)) {
+                kept.add(colour);
+            }
+        }
+        return new Palette(kept.stream().mapToInt(Integer::intValue).toArray());
     }
 
     BufferedImage image(int[] pixels, int width, int height) {
@@ -44,19 +61,37 @@ final class Palette {
         return image;
     }
 
+    /** Packed as tightly as the format allows. */
+    static void write(BufferedImage image, Path file) throws IOException {
+        ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
+        ImageWriteParam packed = writer.getDefaultWriteParam();
+        packed.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
+        packed.setCompressionQuality(0);
+        try (ImageOutputStream out = ImageIO.createImageOutputStream(Files.newOutputStream(file))) {
+            writer.setOutput(out);
+            writer.write(null, new IIOImage(image, null, null), packed);
+        } finally {
+            writer.dispose();
+        }
+    }
+
     private int find(int colour) {
         int best = 0;
         int least = Integer.MAX_VALUE;
         for (int i = 0; i < colours.length; i++) {
-            int r = (colours[i] >> 16) - (colour >> 16);
-            int g = (colours[i] >> 8 & 255) - (colour >> 8 & 255);
-            int b = (colours[i] & 255) - (colour & 255);
-            int distance = r * r + g * g + b * b;
+            int distance = distance(colours[i], colour);
             if (distance < least) {
                 least = distance;
                 best = i;
             }
         }
         return best;
+    }
+
+    private static int distance(int one, int other) {
+        int r = (one >> 16) - (other >> 16);
+        int g = (one >> 8 & 255) - (other >> 8 & 255);
+        int b = (one & 255) - (other & 255);
+        return r * r + g * g + b * b;
     }
 }

@@ -20,7 +20,6 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
-import javax.imageio.ImageIO;
 
 /**
  * Photographs every screen: at 1280 x 800 light and dark, at twice that scale and at 1920 x 1080 light. Run with the
@@ -110,7 +109,8 @@ public final class Photographs {
         });
         expand("#lot-choose", true);
         onScreen(() -> {
-            ((TextField) bench.lookup("#choose-cash")).setText("9,000");
+            ((TableView<?>) bench.lookup("#lot-table")).getSelectionModel().clearSelection();
+            ((TextField) bench.lookup("#choose-cash")).setText("15,000");
             ((TextField) bench.lookup("#choose-bays")).setText("2");
             ((TextField) bench.lookup("#choose-hours")).setText("60");
             ((Button) bench.lookup("#choose-go")).fire();
@@ -199,7 +199,7 @@ public final class Photographs {
         int height = (int) image.getHeight();
         int[] pixels = new int[width * height];
         image.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
-        ImageIO.write(Palette.of(pixels).image(pixels, width, height), "png", folder.resolve(name + ".png").toFile());
+        Palette.write(Palette.of(pixels).image(pixels, width, height), folder.resolve(name + ".png"));
     }
 
     private static void await(Callable<Boolean> done) throws Exception {

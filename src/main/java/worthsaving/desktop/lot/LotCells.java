@@ -28,11 +28,14 @@ final class LotCells {
         };
     }
 
-    /** What became of it in the choice of a set comes first, then its id and its miles. */
+    /** What became of it in the choice of a set; without one its miles. The id stands in both. */
     static String under(LotRow row, Units units, ChoiceModel choice) {
         String id = row.listing().id();
         String mark = choice.mark(id);
-        return (mark.isEmpty() ? "" : mark + " \u00b7 ") + id + (row.edited() ? Texts.of("lot.edited") : "")
+        if (!mark.isEmpty()) {
+            return mark + " \u00b7 " + id;
+        }
+        return id + (row.edited() ? Texts.of("lot.edited") : "")
                 + row.listing().vehicle().odometer().get().map(d -> Texts.of("lot.odometer", units.text(d)))
                         .orElse(Texts.of("lot.miles_unknown"));
     }
