@@ -2,12 +2,15 @@ package worthsaving.desktop.car;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.FindingKind;
@@ -115,8 +118,11 @@ final class CarWork {
 
     private Prepared prepared(Scenario scenario, Map<Dial, Double> at, Judge judge, PreparedListing listing) {
         Nearby exact = new Nearby(judge, listing, scenario, levers);
-        return new Prepared(scenario, at, exact, exact.rough(), items(scenario, listing.diagnosis()),
-                stories(listing.diagnosis()), main(scenario, listing));
+        Map<ItemDial, Double> main = main(scenario, listing);
+        Set<String> dialled = new HashSet<>(scenario.chances().keySet());
+        main.keySet().forEach(dial -> dialled.add(dial.item()));
+        return new Prepared(scenario, at, exact, exact.rough(), items(scenario, listing.diagnosis(), dialled),
+                stories(listing.diagnosis()), main);
     }
 
     private Map<ItemDial, Double> main(Scenario scenario, PreparedListing listing) {
@@ -158,14 +164,17 @@ final class CarWork {
         return Map.copyOf(at);
     }
 
-    private List<Item> items(Scenario scenario, Diagnosis diagnosis) {
-        return diagnosis.beliefs().stream()
-                .filter(b -> b.posterior().value() >= WORTH_SHOWING)
+    /** @param dialled items that have a slider and so are shown in any case */
+    private List<Item> items(Scenario scenario, Diagnosis diagnosis, Set<String> dialled) {
+        List<Belief> sorted = diagnosis.beliefs().stream()
+                .filter(b -> b.posterior().value() >= WORTH_SHOWING || dialled.contains(b.item()))
                 .sorted(Comparator.comparing((Belief b) -> b.posterior().value() < MOVED * b.prior().value())
                         .thenComparing(Belief::posterior, Comparator.reverseOrder())
                         .thenComparing(Belief::item))
-                .limit(MOST_ITEMS)
-                .map(b -> item(b, scenario, diagnosis))
+                .toList();
+        return IntStream.range(0, sorted.size())
+                .filter(i -> i < MOST_ITEMS || dialled.contains(sorted.get(i).item()))
+                .mapToObj(i -> item(sorted.get(i), scenario, diagnosis))
                 .toList();
     }
 

@@ -34,7 +34,7 @@ final class LeverPanel extends VBox {
             levers.add(row);
             getChildren().add(row);
         }
-        getChildren().addAll(Words.explained(Words.plain(Texts.of("dial.items"), "subheading"),
+        getChildren().addAll(Words.explained(Words.wrapped(Texts.of("dial.items"), "subheading"),
                 Texts.of("dial.item.why")), itemRows);
         model.scenarioProperty().addListener((o, was, is) -> show());
         model.pictureProperty().addListener((o, was, is) -> show());

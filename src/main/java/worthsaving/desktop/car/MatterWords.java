@@ -17,7 +17,7 @@ record MatterWords(double value, double cost, Currency currency) {
     String name(Figure figure) {
         return figure.kind() == Kind.SALE_VALUE || figure.kind() == Kind.REPAIR_COST
                 ? Texts.of("matters.figure", figure.kind())
-                : figure.kind() == Kind.ITEM ? Texts.of("matters.item", figure.input().name()) : figure.input().name();
+                : figure.input().name();
     }
 
     String value(Figure figure, double x) {

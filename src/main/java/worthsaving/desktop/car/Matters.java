@@ -29,7 +29,7 @@ public record Matters(WayOut way, Money price, double base, List<Bar> bars, List
 
     /** Values on each side of the map. */
     static final int STEPS = 13;
-    private static final int MOST_BARS = 12;
+    private static final int MOST_BARS = 10;
 
     /** One figure moved alone. @param atLow profit with the figure at its low end */
     public record Bar(Figure figure, double atLow, double atHigh) {

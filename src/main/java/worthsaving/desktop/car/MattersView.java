@@ -7,6 +7,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.ColumnConstraints;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
@@ -20,6 +21,8 @@ import worthsaving.sensitivity.DealTornado.Figure;
 
 /** What the expected profit hangs on: each figure moved alone, then two of them together. */
 final class MattersView extends VBox {
+
+    private static final double NAMES_SHARE = 38;
 
     private final MattersModel model;
     private final Label title = Words.wrapped("", "subheading");
@@ -36,6 +39,9 @@ final class MattersView extends VBox {
         setId("matters");
         bars.setHgap(12);
         bars.setVgap(4);
+        ColumnConstraints names = new ColumnConstraints();
+        names.setPercentWidth(NAMES_SHARE);
+        bars.getColumnConstraints().add(names);
         choice.setAlignment(Pos.CENTER_LEFT);
         content = new VBox(10, Words.explained(title, Texts.of("matters.why")), bars,
                 Words.explained(Words.plain(Texts.of("matters.map"), "subheading"), Texts.of("matters.map.why")),
@@ -55,6 +61,7 @@ final class MattersView extends VBox {
         HBox box = new HBox(8, bar, Words.whole(Texts.of("matters.reckoning"), "soft"), stop);
         box.setAlignment(Pos.CENTER_LEFT);
         box.visibleProperty().bind(model.busyProperty());
+        box.managedProperty().bind(box.visibleProperty());
         return box;
     }
 
@@ -119,6 +126,7 @@ final class MattersView extends VBox {
     private static ComboBox<Figure> box(String id, Matters matters, Figure now) {
         ComboBox<Figure> box = Choices.box(matters.figures(), now, matters.words()::name, f -> {});
         box.setId(id);
+        box.getStyleClass().add("choice-of-figure");
         box.setAccessibleText(Texts.of("matters.choice"));
         return box;
     }

@@ -25,7 +25,7 @@ final class SwingBar extends Region {
         getStyleClass().add("strip");
         getChildren().addAll(loss, gain, zero, now);
         setMinSize(80, 14);
-        setPrefSize(220, 14);
+        setPrefSize(160, 14);
         setMaxHeight(14);
     }
 
