@@ -107,6 +107,12 @@ final class FactsView extends VBox {
         }
     }
 
+    /** With the unit, where it has one. */
+    private String name(String key) {
+        return Texts.of("fact." + key, key.equals("ask") ? model.currency().getCurrencyCode()
+                : Texts.of("units", units.get()));
+    }
+
     private <T> void text(String key, Fact<T> fact, Function<T, String> text) {
         line(key, Words.whole(fact.get().map(text).orElse(Texts.of("none"))), fact);
     }
@@ -142,7 +148,7 @@ final class FactsView extends VBox {
         TextField field = new TextField(Correction.text(shown, figure, units.get()));
         field.setId("fact-" + key);
         field.setMaxWidth(FIELD_WIDTH);
-        field.setAccessibleText(Texts.of("fact." + key, Texts.of("units", units.get())));
+        field.setAccessibleText(name(key));
         field.setOnAction(e -> enter(field, figure));
         field.focusedProperty().addListener((o, was, is) -> {
             if (!is) {
@@ -173,8 +179,7 @@ final class FactsView extends VBox {
                 : fact instanceof Fact.Unknown<?> ? Texts.of("facts.unknown") : "";
         Label reason = Words.wrapped(fact instanceof Fact.Assumed<?> assumed ? assumed.why() : "", "soft");
         GridPane.setHgrow(reason, Priority.ALWAYS);
-        String unit = key.equals("odometer") || key.equals("tow") ? Texts.of("units", units.get()) : "";
-        Label name = Words.whole(Texts.of("fact." + key, unit), "soft");
+        Label name = Words.whole(name(key), "soft");
         name.setLabelFor(value);
         grid.addRow(row++, name, value, Words.whole(mark, mark.isEmpty() ? "soft" : "guess-mark"), reason);
     }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ public final class LotModel {
     private final LotWork work;
     private final LatestWins<Request, Content> reckoner;
     private final ScreenThread screen;
+    private final Currency currency;
     private final Adverts adverts;
     private final ChoiceModel choice;
     private final CompareModel comparison;
@@ -50,6 +52,7 @@ public final class LotModel {
     public LotModel(Ground ground, Executor background, ScreenThread screen) {
         this.work = new LotWork(ground);
         this.screen = screen;
+        this.currency = ground.settings().terms().currency();
         this.adverts = new Adverts(ground, id -> listing(id).isPresent(), this::change, background, screen);
         this.choice = new ChoiceModel(ground.settings().method().seed(), background, screen);
         this.comparison = new CompareModel(work.judge(), background, screen);
@@ -100,6 +103,11 @@ public final class LotModel {
     /** How many listings the lot being judged has; zero while it is not known. */
     public int total() {
         return work.total();
+    }
+
+    /** Currency of all amounts: that of the market. */
+    public Currency currency() {
+        return currency;
     }
 
     /** Name of a failure item. */

@@ -125,7 +125,8 @@ public final class LotView extends VBox {
         orders.setTooltip(new Tooltip(Texts.of("lot.order.why")));
         Label by = new Label(Texts.of("lot.order"));
         by.setLabelFor(orders);
-        FlowPane row = new FlowPane(10, 6, words, verdicts, by, orders, compareButton(), progress());
+        FlowPane row = new FlowPane(10, 6, words, verdicts, by, orders, compareButton(),
+                Words.whole(Texts.of("lot.currency", model.currency().getCurrencyCode()), "soft"), progress());
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }
