@@ -100,9 +100,9 @@ final class CarHeader extends VBox {
         figures.setVisible(true);
         badge.show(seen.appraisal().verdict().kind());
         headline.setText(seen.appraisal().verdict().headline());
-        put("ask", model.moved(Lever.PRICE) ? "price" : "ask", a.ask().map(Figures::money).orElse(Texts.of("none")), label);
-        put("most", "most", a.mostToPay().wholeLimit().map(Figures::money).orElse(Texts.of("none")), label);
-        put("opening", "opening", a.mostToPay().opening().map(Figures::money).orElse(Texts.of("none")), label);
+        money("ask", model.moved(Lever.PRICE) ? "price" : "ask", a.ask(), label);
+        money("most", "most", a.mostToPay().wholeLimit(), label);
+        money("opening", "opening", a.mostToPay().opening(), label);
         money("profit", way.expectedProfit(), a, label);
         put("loss", "loss", Figures.percent(way.chanceOfLoss()), label);
         money("bad", way.meanOfWorstTwentieth(), a, label);
@@ -116,6 +116,10 @@ final class CarHeader extends VBox {
         if (amount < 0) {
             shown.get(id).figure().getStyleClass().add("below-zero");
         }
+    }
+
+    private void money(String id, String key, Optional<Money> amount, String way) {
+        put(id, key, amount.map(Figures::money).orElse(Texts.of("none")), way);
     }
 
     private void put(String id, String key, String text, String way) {

@@ -1,7 +1,6 @@
 package worthsaving.desktop.car;
 
 import java.util.Currency;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -31,12 +30,11 @@ public final class CarModel {
     private final Levers levers;
     private final ScreenThread screen;
     private final LatestWins<Ask, CarPicture> reckoner;
-    private final LatestWins<Marks.Request, Map<Dial, Turning>> marker;
+    private final MarksModel marks;
     private final MattersModel matters;
     private final Whys whys;
     private final ReadOnlyObjectWrapper<Scenario> scenario = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<CarPicture> picture = new ReadOnlyObjectWrapper<>();
-    private final ReadOnlyObjectWrapper<Map<Dial, Turning>> marks = new ReadOnlyObjectWrapper<>(Map.of());
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper canUndo = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper canRedo = new ReadOnlyBooleanWrapper();
@@ -49,8 +47,7 @@ public final class CarModel {
         this.screen = screen;
         CarWork work = new CarWork(ground);
         this.reckoner = new LatestWins<>(work::of, Ask::sameCar, new Arrival(), background, screen);
-        this.marker = new LatestWins<>(new Marks(levers, work::exactProfit)::of, (running, newer) -> false,
-                new MarksArrival(), background, screen);
+        this.marks = new MarksModel(this, new Marks(levers, work::exactProfit), background, screen);
         this.matters = new MattersModel(this, background, screen);
         this.whys = new Whys(ground.catalogue());
     }
@@ -60,7 +57,7 @@ public final class CarModel {
         screen.require();
         history = History.of(Scenario.of(listing));
         picture.set(null);
-        marks.set(Map.of());
+        marks.forget();
         show(history.now(), false);
     }
 
@@ -81,7 +78,7 @@ public final class CarModel {
 
     /** Shows where a lever is being dragged to, without remembering every step. */
     public void drag(Dial lever, double value) {
-        marker.cancel();
+        marks.stop();
         show(scenario.get().with(lever, value), true);
     }
 
@@ -166,7 +163,7 @@ public final class CarModel {
 
     /** Where each slider turns the deal, as far as it is known. */
     public ReadOnlyObjectProperty<Map<Dial, Turning>> marksProperty() {
-        return marks.getReadOnlyProperty();
+        return marks.marksProperty();
     }
 
     public MattersModel matters() {
@@ -197,7 +194,7 @@ public final class CarModel {
     private void show(Scenario next, boolean rough) {
         screen.require();
         if (scenario.get() != null && !next.sameCar(scenario.get())) {
-            marks.set(Map.of());
+            marks.forget();
         }
         scenario.set(next);
         offer();
@@ -211,12 +208,6 @@ public final class CarModel {
         canRedo.set(history.canRedo());
     }
 
-    private void mark(CarPicture output) {
-        Map<Dial, Double> stand = new LinkedHashMap<>();
-        dials().forEach(dial -> stand.put(dial, given(dial)));
-        marker.submit(new Marks.Request(output, stand));
-    }
-
     private final class Arrival implements LatestWins.Listener<Ask, CarPicture> {
 
         @Override
@@ -224,7 +215,7 @@ public final class CarModel {
             picture.set(output);
             busy.set(!latest);
             if (latest && !output.rough() && output.seen().isPresent()) {
-                mark(output);
+                marks.reckon(output);
             }
         }
 
@@ -232,22 +223,6 @@ public final class CarModel {
         public void failed(Ask input, RuntimeException why) {
             trouble.set(Texts.of("failed", why.getMessage()));
             busy.set(reckoner.busy());
-        }
-    }
-
-    private final class MarksArrival implements LatestWins.Listener<Marks.Request, Map<Dial, Turning>> {
-
-        @Override
-        public void done(Marks.Request input, Map<Dial, Turning> output, boolean latest) {
-            if (input.picture().scenario().equals(scenario.get())) {
-                marks.set(output);
-            }
-        }
-
-        @Override
-        public void failed(Marks.Request input, RuntimeException why) {
-            marks.set(Map.of());
-            trouble.set(Texts.of("failed", why.getMessage()));
         }
     }
 }

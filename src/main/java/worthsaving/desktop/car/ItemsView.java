@@ -55,7 +55,8 @@ final class ItemsView extends VBox {
         double em = Words.plain("").getFont().getSize();
         ChanceBar bar = new ChanceBar(item.before(), item.now());
         bar.setPrefWidth(BAR * em);
-        HBox head = new HBox(10, name, chance, bar, why.button(Why.Topic.ITEM, item.id(), item.name()));
+        HBox head = new HBox(10, name, chance, bar,
+                why.button(Why.Topic.ITEM, item.id(), item.name()));
         VBox box = new VBox(2, head);
         box.getStyleClass().add("ruled");
         List<Pull> pulls = item.pulls();

@@ -108,7 +108,8 @@ final class LeverPanel extends VBox {
 
         void mark(Map<Dial, Turning> marks) {
             Turning mark = marks.get(dial);
-            turning.setText(mark == null ? Texts.of("turning.reckoning") : TurningWords.of(dial, mark, model.currency()));
+            turning.setText(mark == null ? Texts.of("turning.reckoning")
+                    : TurningWords.of(dial, mark, model.currency()));
             slider.setAccessibleHelp(turning.getText());
             if (mark != null) {
                 marked.mark(mark.at());

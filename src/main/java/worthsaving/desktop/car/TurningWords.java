@@ -10,7 +10,8 @@ final class TurningWords {
     private TurningWords() {}
 
     static String of(Dial dial, Turning turning, Currency currency) {
-        String about = dial == Lever.TARGET ? "turning.target." : dial == Lever.LOSS ? "turning.risk." : "turning.profit.";
+        String about = dial == Lever.TARGET ? "turning.target." : dial == Lever.LOSS ? "turning.risk."
+                : "turning.profit.";
         if (turning.at().isEmpty()) {
             return Texts.of(about + (turning.gainsBelow() ? "always" : "never"));
         }

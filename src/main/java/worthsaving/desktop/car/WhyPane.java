@@ -78,7 +78,8 @@ final class WhyPane extends VBox {
 
     private void refresh() {
         if (isVisible()) {
-            model.seen().filter(this::isShown).ifPresentOrElse(seen -> show(model.whys().of(topic, id, seen)), () -> show(false));
+            model.seen().filter(this::isShown).ifPresentOrElse(
+                    seen -> show(model.whys().of(topic, id, seen)), () -> show(false));
         }
     }
 

@@ -153,7 +153,8 @@ public final class Whys {
             lines.line(term.label(), Figures.days(a.terms().mean(term)), label(a.terms(), List.of(term)));
         }
         lines.line(Texts.of("why.days.work", Figures.hours(way.ownHours().value()),
-                Figures.number(a.terms().mean(Term.WORK_PER_DAY), 1)), "", label(a.terms(), List.of(Term.WORK_PER_DAY)));
+                Figures.number(a.terms().mean(Term.WORK_PER_DAY), 1)), "",
+                label(a.terms(), List.of(Term.WORK_PER_DAY)));
         return lines.under(Texts.of("why.title.days", seen.shown().label(), Figures.days(way.days().mean())));
     }
 

@@ -79,8 +79,8 @@ record Comparison(List<String> cars, List<Line> lines) {
         t.figure("ask", c -> amount(c.appraisal().listing().ask().get()), -1, Figures::amount);
         t.figure("most", c -> amount(c.standing().mostToPay().wholeLimit()), 1, Figures::amount);
         t.figure("value", c -> c.standing().value().amount(), 1, Figures::amount);
-        t.words("value_span", c -> Optional.of(Texts.of("compare.span", Figures.amount(c.standing().valueLow().amount()),
-                Figures.amount(c.standing().valueHigh().amount()))));
+        t.words("value_span", c -> Optional.of(Texts.of("compare.span",
+                Figures.amount(c.standing().valueLow().amount()), Figures.amount(c.standing().valueHigh().amount()))));
         t.words("failed", c -> Optional.of(c.standing().likely().stream().map(b -> failed(b, itemName))
                 .collect(Collectors.joining("; "))).filter(s -> !s.isEmpty()));
         t.figure("repair", c -> c.appraisal().likelyPlan().map(p -> p.meanCost().amount()).orElse(Double.NaN), -1,

@@ -160,7 +160,8 @@ final class LotTable extends TableView<LotRow> {
         column.setMinWidth(NARROWEST);
         column.setComparator(kind.order());
         column.setCellValueFactory(cell -> new SimpleObjectProperty<>(cell.getValue()));
-        column.setCellFactory(c -> LotCells.of(kind, () -> scale, row -> LotCells.under(row, units.get(), model.choice())));
+        column.setCellFactory(c -> LotCells.of(kind, () -> scale,
+                row -> LotCells.under(row, units.get(), model.choice())));
         return column;
     }
 

@@ -28,7 +28,8 @@ class CorrectionTest {
         assertThat(Correction.text(corrected, figure, Units.MILES)).isEqualTo(shown);
         for (Figure other : Figure.values()) {
             if (other != figure) {
-                assertThat(Correction.text(corrected, other, Units.MILES)).isEqualTo(Correction.text(listing, other, Units.MILES));
+                assertThat(Correction.text(corrected, other, Units.MILES))
+                        .isEqualTo(Correction.text(listing, other, Units.MILES));
             }
         }
     }
