@@ -22,7 +22,7 @@ import worthsaving.sensitivity.DealTornado.Figure;
 /** What the expected profit hangs on: each figure moved alone, then two of them together. */
 final class MattersView extends VBox {
 
-    private static final double NAMES_SHARE = 38;
+    private static final double NAMES_SHARE = 32;
 
     private final MattersModel model;
     private final Label title = Words.wrapped("", "subheading");
