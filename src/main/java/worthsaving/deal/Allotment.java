@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import worthsaving.diagnosis.FailurePatterns;
 
 /**
@@ -18,11 +20,61 @@ import worthsaving.diagnosis.FailurePatterns;
  */
 record Allotment(List<Run> runs, double[] weights) {
 
+    private static final int MOST_ROUNDS = 100;
+    private static final double FITTED = 1e-9;
+
     /** Points from (inclusive) to (exclusive) that stand for one pattern. */
     record Run(BitSet pattern, int from, int to) {}
 
     static Allotment of(FailurePatterns patterns, int points) {
         return patterns.drawn() ? drawn(patterns) : enumerated(patterns, points);
+    }
+
+    /**
+     * Weights at which the items have these chances, every pattern keeping its weight among those alike in
+     * them: Jeffrey's rule, for several items by proportional fitting in turn. Sources: Jeffrey (1965), The
+     * Logic of Decision; Deming and Stephan (1940), Annals of Mathematical Statistics 11:427. Where the
+     * chances cannot all hold together, the alphabetically last ones do.
+     */
+    Allotment withChances(List<String> items, Map<String, Double> chances) {
+        double[] fitted = weights.clone();
+        double off = 1;
+        for (int round = 0; round < MOST_ROUNDS && off > FITTED; round++) {
+            off = 0;
+            for (Map.Entry<String, Double> wanted : new TreeMap<>(chances).entrySet()) {
+                int item = items.indexOf(wanted.getKey());
+                double now = chance(item, fitted);
+                if (now > 0 && now < 1) {
+                    off = Math.max(off, Math.abs(now - wanted.getValue()));
+                    fit(fitted, item, wanted.getValue() / now, (1 - wanted.getValue()) / (1 - now));
+                }
+            }
+        }
+        return new Allotment(runs, normalised(fitted));
+    }
+
+    private void fit(double[] fitted, int item, double failed, double sound) {
+        for (Run run : runs) {
+            double factor = run.pattern().get(item) ? failed : sound;
+            for (int i = run.from(); i < run.to(); i++) {
+                fitted[i] *= factor;
+            }
+        }
+    }
+
+    /** Probability of the patterns that hold an item; zero for an unknown one, whose number is negative. */
+    double chance(int item) {
+        return chance(item, weights);
+    }
+
+    private double chance(int item, double[] weights) {
+        double sum = 0;
+        for (Run run : runs) {
+            for (int i = run.from(); i < run.to() && item >= 0 && run.pattern().get(item); i++) {
+                sum += weights[i];
+            }
+        }
+        return Math.min(1, sum);
     }
 
     private static Allotment drawn(FailurePatterns patterns) {

@@ -131,4 +131,14 @@ public record DealCase(
         return new DealCase(left, by, labour, value, towMiles, title, items, usualFaults,
                 offeredAt.map(offer -> offer.times(worthAsItStands)), method, usual, true);
     }
+
+    DealCase withLabour(Labour other) {
+        return new DealCase(patterns, repairs, other, value, towMiles, title, items, usualFaults, offeredAt, method,
+                usual);
+    }
+
+    DealCase withPatterns(FailurePatterns others) {
+        return new DealCase(others, repairs, labour, value, towMiles, title, items, usualFaults, offeredAt, method,
+                usual);
+    }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import worthsaving.deal.Allotment.Run;
@@ -33,6 +34,8 @@ public final class PreparedDeal {
     private final int levels;
     /** Serves the next price under the same terms and rule; it is never changed once made. */
     private volatile Judgement last;
+    /** Serves other terms, most of which are the same; never changed either. */
+    private volatile TermDraws lastDrawn;
 
     PreparedDeal(DealCase deal) {
         this.deal = deal;
@@ -52,20 +55,18 @@ public final class PreparedDeal {
         this.plans = draw(points);
     }
 
-    private PreparedDeal(PreparedDeal other, double factor) {
-        this.deal = other.deal;
+    private PreparedDeal(PreparedDeal other, DealCase deal, Allotment allotment, double factor) {
+        this.deal = deal;
         this.levels = other.levels;
-        this.allotment = other.allotment;
+        this.allotment = allotment;
         this.patterns = other.patterns;
         this.pert = other.pert;
+        this.lastDrawn = other.lastDrawn;
         this.repair = other.repair;
         this.plans = other.plans;
         this.tools.addAll(other.tools);
         this.meanValue = other.meanValue * factor;
-        this.value = other.value.clone();
-        for (int i = 0; i < value.length; i++) {
-            value[i] *= factor;
-        }
+        this.value = factor == 1 ? other.value : Arrays.stream(other.value).map(v -> v * factor).toArray();
     }
 
     /** The same car worth more or less by a factor, all else as drawn. */
@@ -73,7 +74,36 @@ public final class PreparedDeal {
         if (!(factor > 0) || Double.isInfinite(factor)) {
             throw new IllegalArgumentException("a value is scaled by more than zero, not " + factor);
         }
-        return new PreparedDeal(this, factor);
+        return new PreparedDeal(this, deal, allotment, factor);
+    }
+
+    /** The same car with the repair's hours at another worth; the jobs stay as they were chosen and drawn. */
+    public PreparedDeal withHourly(Money hourly) {
+        Labour labour = new Labour(hourly, deal.labour().own(), deal.labour().factor());
+        return new PreparedDeal(this, deal.withLabour(labour), allotment, 1);
+    }
+
+    /**
+     * The same car with some items failed at other chances, all else as drawn: each pattern keeps its points
+     * and gets another weight. What the other items do given these stays as it is. The rarer an item was, the
+     * fewer points stand for its failure.
+     *
+     * @param chances by item id, each from 0 to 1; what cannot have failed, or must have, stays so
+     */
+    public PreparedDeal withChances(Map<String, Double> chances) {
+        return chances.isEmpty() ? this
+                : new PreparedDeal(this, deal, allotment.withChances(deal.patterns().items(), chances), 1);
+    }
+
+    /** The same car drawn at fewer points: quicker and rougher. */
+    public PreparedDeal coarse(int points) {
+        return new PreparedDeal(deal.withMethod(deal.method().withPoints(points))
+                .withPatterns(deal.patterns().first(points)));
+    }
+
+    /** Probability that an item has failed. */
+    public double chance(String item) {
+        return allotment.chance(deal.patterns().items().indexOf(item));
     }
 
     /**
@@ -156,7 +186,9 @@ public final class PreparedDeal {
     }
 
     TermDraws terms(DealTerms terms) {
-        return new TermDraws(terms, points(), pert, value.length);
+        TermDraws drawn = new TermDraws(terms, points(), pert, value.length, lastDrawn);
+        lastDrawn = drawn;
+        return drawn;
     }
 
     private QuasiPoints points() {

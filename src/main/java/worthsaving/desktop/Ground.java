@@ -3,6 +3,7 @@ package worthsaving.desktop;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import worthsaving.catalog.Catalogue;
 import worthsaving.intake.advert.AdvertReader;
 import worthsaving.ranking.JudgeSettings;
@@ -13,17 +14,19 @@ import worthsaving.ranking.ValueSource;
  *
  * @param values what a car is worth running
  * @param makes makes that the price data know; empty to leave makes unchecked
+ * @param models models of a make that the price data know, to suggest
  * @param adverts reads pasted adverts
  * @param today the day of reading
  */
 public record Ground(
         Catalogue catalogue, ValueSource values, JudgeSettings settings, Set<String> makes,
-        AdvertReader adverts, LocalDate today) {
+        Function<String, Set<String>> models, AdvertReader adverts, LocalDate today) {
 
     public Ground {
         Objects.requireNonNull(catalogue, "catalogue");
         Objects.requireNonNull(values, "values");
         Objects.requireNonNull(settings, "settings");
+        Objects.requireNonNull(models, "models");
         Objects.requireNonNull(adverts, "adverts");
         Objects.requireNonNull(today, "today");
         makes = Set.copyOf(makes);
@@ -32,6 +35,6 @@ public record Ground(
     /** With another catalogue, and the usual settings that it brings. */
     public Ground with(Catalogue other) {
         JudgeSettings usual = JudgeSettings.usual(other, settings.method().seed());
-        return new Ground(other, values, usual, makes, adverts, today);
+        return new Ground(other, values, usual, makes, models, adverts, today);
     }
 }

@@ -3,6 +3,7 @@ package worthsaving.desktop;
 import java.util.Objects;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.Executor;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.BiPredicate;
 import java.util.function.BooleanSupplier;
@@ -91,7 +92,11 @@ public final class LatestWins<I, O> {
 
     private void start(I input) {
         running = new Run(input);
-        background.execute(running);
+        try {
+            background.execute(running);
+        } catch (RejectedExecutionException e) {
+            running = null; // the program is being closed: nobody waits for the result
+        }
     }
 
     private final class Run implements Runnable {

@@ -3,6 +3,8 @@ package worthsaving.desktop;
 import java.util.Map;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyDoubleWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 
@@ -14,22 +16,35 @@ public final class Look {
     private static final double LARGEST = 26;
     private static final String THEME = "theme";
     private static final String SIZE = "text_size";
+    private static final String UNITS = "units";
 
     private final Parent root;
     private final Settings settings;
     private Theme theme;
+    private final ReadOnlyObjectWrapper<Units> units = new ReadOnlyObjectWrapper<>(Units.MILES);
     private final ReadOnlyDoubleWrapper textSize = new ReadOnlyDoubleWrapper(USUAL);
 
     Look(Parent root, Settings settings) {
         this.root = root;
         this.settings = settings;
         this.theme = settings.get(THEME).filter("DARK"::equals).isPresent() ? Theme.DARK : Theme.LIGHT;
+        this.units.set(settings.get(UNITS).filter("KILOMETRES"::equals).isPresent() ? Units.KILOMETRES : Units.MILES);
         this.textSize.set(settings.get(SIZE).map(Look::number).orElse(USUAL));
     }
 
     /** Size of ordinary text in pixels, by which everything is measured. */
     public ReadOnlyDoubleProperty textSizeProperty() {
         return textSize.getReadOnlyProperty();
+    }
+
+    /** What distances are shown in. */
+    public ReadOnlyObjectProperty<Units> unitsProperty() {
+        return units.getReadOnlyProperty();
+    }
+
+    public void otherUnits() {
+        units.set(units.get().other());
+        settings.put(UNITS, units.get().name());
     }
 
     public void otherTheme() {

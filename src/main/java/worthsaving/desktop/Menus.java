@@ -22,7 +22,8 @@ final class Menus extends MenuBar {
                 item(Shortcuts.REDO, bench::redo),
                 new SeparatorMenuItem(),
                 item(Shortcuts.COPY, bench::copy),
-                item(Shortcuts.FIND, bench::find));
+                item(Shortcuts.FIND, bench::find),
+                item(Shortcuts.COMPARE, bench::compare));
         Menu view = new Menu(Texts.of("menu.view"));
         MenuItem columns = new MenuItem(Texts.of("menu.columns"));
         columns.setOnAction(e -> bench.usualColumns());
@@ -31,13 +32,16 @@ final class Menus extends MenuBar {
                 item(Shortcuts.CAR, bench::showCar),
                 item(Shortcuts.CATALOGUE, bench::showCatalogue),
                 new SeparatorMenuItem(),
+                item(Shortcuts.UNITS, () -> bench.look().otherUnits()),
                 item(Shortcuts.THEME, () -> bench.look().otherTheme()),
                 item(Shortcuts.BIGGER, () -> bench.look().resize(1)),
                 item(Shortcuts.SMALLER, () -> bench.look().resize(-1)),
                 item(Shortcuts.USUAL_SIZE, () -> bench.look().resize(0)),
                 new SeparatorMenuItem(),
                 columns);
-        getMenus().addAll(file, edit, view);
+        Menu help = new Menu(Texts.of("menu.help"));
+        help.getItems().add(item(Shortcuts.KEYS, () -> ShortcutsBox.show(getScene().getWindow(), bench)));
+        getMenus().addAll(file, edit, view, help);
     }
 
     private static MenuItem item(Shortcuts shortcut, Runnable action) {

@@ -74,7 +74,7 @@ public final class ProjectFolder {
         Catalogue catalogue = catalogue();
         Valuer valuer = valuer();
         return new Ground(catalogue, valuer::forecast, JudgeSettings.usual(catalogue, Seed.DEFAULT),
-                valuer.model().makes(), new AdvertReader(vocabulary()), today);
+                valuer.model().makes(), valuer.model()::models, new AdvertReader(vocabulary()), today);
     }
 
     /** The catalogue's files, to be read and replaced. */

@@ -49,11 +49,11 @@ public final class Workbench extends BorderPane {
         screen.require();
         this.look = new Look(this, settings);
         this.lot = new LotModel(ground, background, screen);
-        this.lotView = new LotView(lot, settings, look.textSizeProperty(),
+        this.lotView = new LotView(lot, settings, look,
                 sampleLot.getFileName().toString(), row -> openCar(row.listing()), this::choose);
         this.car = new CarModel(ground, background, screen);
         this.sheet = new SheetModel(car, ground, background, screen);
-        this.carView = new CarView(car, look.textSizeProperty());
+        this.carView = new CarView(car, look);
         this.catalogue = new CatalogueModel(ground, shelf, lot::listings,
                 kept -> use(ground.with(kept)), background, screen);
         this.catalogueView = new CatalogueView(catalogue);
@@ -129,6 +129,12 @@ public final class Workbench extends BorderPane {
         } else {
             lotView.find();
         }
+    }
+
+    /** Compares the selected cars of the lot side by side. */
+    void compare() {
+        showLot();
+        lotView.compare();
     }
 
     void undo() {

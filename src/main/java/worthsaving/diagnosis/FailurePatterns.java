@@ -1,5 +1,6 @@
 package worthsaving.diagnosis;
 
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 
@@ -20,5 +21,15 @@ public record FailurePatterns(
     public FailurePatterns {
         items = List.copyOf(items);
         patterns = List.copyOf(patterns);
+    }
+
+    /** The first draws, which are well spread by themselves; an enumeration stays whole. */
+    public FailurePatterns first(int draws) {
+        if (!drawn || draws >= patterns.size()) {
+            return this;
+        }
+        double[] equal = new double[draws];
+        Arrays.fill(equal, 1.0 / draws);
+        return new FailurePatterns(items, patterns.subList(0, draws), equal, enumerated, true);
     }
 }

@@ -8,12 +8,14 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
 import worthsaving.deal.DealCase;
 import worthsaving.deal.DealEngine;
 import worthsaving.deal.Labour;
+import worthsaving.deal.PreparedDeal;
 import worthsaving.deal.Repairs;
 import worthsaving.diagnosis.Belief;
 import worthsaving.diagnosis.Diagnosis;
@@ -105,6 +107,20 @@ public final class Judge {
     }
 
     /**
+     * The same listing for a user who knows better how likely some items have failed.
+     *
+     * @param prepared by this judge
+     * @param chances by item id, each from 0 to 1; see {@link worthsaving.deal.PreparedDeal#withChances}
+     */
+    public PreparedListing believing(PreparedListing prepared, Map<String, Double> chances) {
+        if (chances.isEmpty()) {
+            return prepared;
+        }
+        PreparedDeal deal = prepared.deal().withChances(chances);
+        return prepared.with(deal, likelyPlan(prepared.diagnosis().network().items(), deal::chance));
+    }
+
+    /**
      * Sound items that the likely repair lays open, and whether renewing them now pays; none without such a
      * repair.
      *
@@ -172,7 +188,8 @@ public final class Judge {
                 listing.ask().get(),
                 settings.method(),
                 diagnosis.beliefs().stream().collect(Collectors.toMap(Belief::item, b -> b.prior().value())));
-        return new PreparedListing(listing, value, diagnosis, DealEngine.prepare(deal), likelyPlan(diagnosis),
+        return new PreparedListing(listing, value, diagnosis, DealEngine.prepare(deal),
+                likelyPlan(diagnosis.network().items(), item -> diagnosis.belief(item).posterior().value()),
                 checks, assumptions(listing, diagnosis));
     }
 
@@ -181,14 +198,16 @@ public final class Judge {
         return new Labour(worker.hourly(), worker instanceof Worker.OwnHands, worker::factor);
     }
 
-    private Optional<RepairPlan> likelyPlan(Diagnosis diagnosis) {
-        return planner.find(likely(diagnosis)).found();
+    private Optional<RepairPlan> likelyPlan(List<String> all, ToDoubleFunction<String> chance) {
+        return planner.find(likely(all, chance)).found();
     }
 
     private static Set<String> likely(Diagnosis diagnosis) {
-        return diagnosis.beliefs().stream()
-                .filter(b -> b.posterior().value() > 0.5)
-                .map(Belief::item)
+        return likely(diagnosis.network().items(), item -> diagnosis.belief(item).posterior().value());
+    }
+
+    private static Set<String> likely(List<String> all, ToDoubleFunction<String> chance) {
+        return all.stream().filter(item -> chance.applyAsDouble(item) > 0.5)
                 .collect(Collectors.toUnmodifiableSet());
     }
 

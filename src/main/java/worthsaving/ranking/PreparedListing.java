@@ -60,9 +60,18 @@ public final class PreparedListing {
         return diagnosis;
     }
 
-    /** What the deal reckons with. */
-    public DealCase deal() {
-        return deal.deal();
+    /** The deal alone, for reckoning that needs no verdict. */
+    public PreparedDeal deal() {
+        return deal;
+    }
+
+    /** The same listing with its deal drawn or weighed otherwise. */
+    public PreparedListing with(PreparedDeal other) {
+        return with(other, likelyPlan);
+    }
+
+    PreparedListing with(PreparedDeal other, Optional<RepairPlan> plan) {
+        return new PreparedListing(listing, value, diagnosis, other, plan, checks, assumptions);
     }
 
     /** @param ask asking price; without one the outcomes are shown at the most to pay */

@@ -81,9 +81,9 @@ final class OpenCar {
         this.terms = settings.terms().with(Term.ASIS_SHARE, settings.terms().get(Term.ASIS_SHARE).times(opened),
                 Source.guess("as it stands, in pieces where it is open"));
         this.hour = workshop.worker().hourly().amount() * terms.mean(Term.SPEED) / 100;
-        FailurePatterns left = left(listing.deal().patterns(), journal.mended());
+        FailurePatterns left = left(listing.deal().deal().patterns(), journal.mended());
         this.items = left.items();
-        this.deal = listing.deal().withMethod(listing.deal().method().committed())
+        this.deal = listing.deal().deal().withMethod(listing.deal().deal().method().committed())
                 .bought(left, Repairs.cheapest(planner), opened);
         this.finishing = DealEngine.prepare(deal);
         this.finished = profits(finishing);

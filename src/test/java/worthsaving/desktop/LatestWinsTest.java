@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.CancellationException;
 import java.util.function.BooleanSupplier;
 import java.util.function.IntConsumer;
@@ -44,6 +45,26 @@ class LatestWinsTest {
             throw new IllegalStateException("below zero");
         }
         return input * input;
+    }
+
+    @Test
+    void work_asked_for_while_the_program_closes_is_dropped() {
+        LatestWins<Integer, Integer> closing = new LatestWins<>((input, cancelled, progress) -> input,
+                (running, newer) -> true, new LatestWins.Listener<>() {
+                    @Override
+                    public void done(Integer input, Integer output, boolean latest) {
+                        throw new AssertionError("nothing ran");
+                    }
+
+                    @Override
+                    public void failed(Integer input, RuntimeException why) {
+                        throw new AssertionError("nothing ran");
+                    }
+                }, work -> {
+                    throw new RejectedExecutionException("closed");
+                }, new ScreenThread(Runnable::run, () -> true));
+        closing.submit(1);
+        assertThat(closing.busy()).isFalse();
     }
 
     @Test

@@ -1,11 +1,8 @@
 package worthsaving.desktop;
 
-import java.awt.image.BufferedImage;
-import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
@@ -13,38 +10,41 @@ import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
+import javafx.scene.control.Button;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TableView;
+import javafx.scene.control.TextField;
 import javafx.scene.control.TitledPane;
 import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
-import javax.imageio.ImageIO;
 
 /**
- * Photographs every screen, light and dark, at the usual size and at twice that: run with the folder for
- * the pictures as argument, on a machine with a display and with -Dprism.order=sw.
+ * Photographs every screen: at 1280 x 800 light and dark, at twice that scale and at 1920 x 1080 light. Run with the
+ * folder for the pictures as argument, on a display of at least 2000 x 1200 and with -Dprism.order=sw.
  */
 public final class Photographs {
 
     private static final LocalDate DAY = LocalDate.of(2025, 12, 1);
+    private static final int WIDTH = 1280;
+    private static final int HEIGHT = 800;
+    private static final int ROWS = 1_000;
+    private static final int ROUGH = 256;
 
     private final Path folder;
-    private final double scale;
     private Workbench bench;
     private Stage stage;
 
-    private Photographs(Path folder, double scale) {
+    private Photographs(Path folder) {
         this.folder = folder;
-        this.scale = scale;
     }
 
     public static void main(String[] arguments) throws Exception {
         Path folder = Files.createDirectories(Path.of(arguments[0]));
-        double scale = arguments.length > 1 ? Double.parseDouble(arguments[1]) : 1;
         Platform.startup(() -> {});
-        new Photographs(folder, scale).all();
+        new Photographs(folder).all();
         Platform.exit();
     }
 
@@ -55,78 +55,161 @@ public final class Photographs {
             bench = new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2, Photographs::daemon),
                     ScreenThread.ofJavaFx(), project.sampleLot(), project.shelf());
             stage = new Stage();
-            stage.setScene(new Scene(bench, 1280, 800));
+            stage.setScene(new Scene(bench, WIDTH, HEIGHT));
             bench.dress();
             bench.look().resize(Integer.getInteger("larger", 0));
             stage.show();
             bench.open(project.sampleLot());
             return null;
         });
-        await(() -> !bench.lot().busyProperty().get() && !bench.lot().rows().isEmpty());
-        both("lot");
-        onScreen(() -> {
-            bench.openCar(bench.lot().listing(System.getProperty("car", "L04")).orElseThrow());
-            return null;
-        });
-        await(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get());
-        TabPane tabs = (TabPane) bench.lookup("#car .tab-pane");
-        for (Tab tab : tabs.getTabs()) {
-            onScreen(() -> {
-                tabs.getSelectionModel().select(tab);
-                return null;
-            });
-            both("car-" + tab.getId().replace("tab-", ""));
-        }
+        judged();
+        pictures("lot");
+        lot();
+        car();
         onScreen(() -> {
             bench.showCatalogue();
             return null;
         });
-        both("catalogue");
+        pictures("catalogue");
         onScreen(() -> {
             bench.showLot();
             bench.open(project.sampleLot().resolveSibling("bad").resolve("cells.csv"));
             return null;
         });
         await(() -> !bench.lot().busyProperty().get() && !bench.lot().problems().isEmpty());
+        expand("#lot-problems", true);
+        pictures("lot-problems");
+        longLot(project, ground);
+    }
+
+    /** So many rows are judged roughly: it is their number that shall be seen. */
+    private void longLot(ProjectFolder project, Ground ground) throws Exception {
+        Path table = LongLot.write(project.sampleLot(), Files.createTempDirectory("long").resolve("long.csv"), ROWS);
         onScreen(() -> {
-            ((TitledPane) bench.lookup("#lot-problems")).setExpanded(true);
+            bench = new Workbench(LongLot.coarse(ground, ROUGH), Settings.inMemory(),
+                    Executors.newFixedThreadPool(2, Photographs::daemon), ScreenThread.ofJavaFx(), project.sampleLot(),
+                    project.shelf());
+            stage.setScene(new Scene(bench, WIDTH, HEIGHT));
+            bench.dress();
+            bench.open(table);
             return null;
         });
-        both("lot-problems");
+        await(() -> bench.lot().doneProperty().get() > ROWS / 10);
+        picture("lot-judging-light", 1);
+        judged();
+        pictures("lot-long");
     }
 
-    private void both(String name) throws Exception {
-        for (Theme theme : Theme.values()) {
-            picture(name + "-" + theme.name().toLowerCase(Locale.ROOT));
+    private void lot() throws Exception {
+        onScreen(() -> {
+            TableView<?> table = (TableView<?>) bench.lookup("#lot-table");
+            table.getSelectionModel().selectIndices(3, 4, 6);
+            bench.compare();
+            return null;
+        });
+        await(() -> !bench.lot().comparison().carsProperty().get().isEmpty());
+        pictures("lot-compare");
+        onScreen(() -> {
+            bench.lot().comparison().close();
+            return null;
+        });
+        expand("#lot-choose", true);
+        onScreen(() -> {
+            ((TableView<?>) bench.lookup("#lot-table")).getSelectionModel().clearSelection();
+            ((TextField) bench.lookup("#choose-cash")).setText("15,000");
+            ((TextField) bench.lookup("#choose-bays")).setText("2");
+            ((TextField) bench.lookup("#choose-hours")).setText("60");
+            ((Button) bench.lookup("#choose-go")).fire();
+            return null;
+        });
+        await(() -> bench.lot().choice().choiceProperty().get() != null);
+        pictures("lot-choose");
+        expand("#lot-choose", false);
+    }
+
+    private void car() throws Exception {
+        onScreen(() -> {
+            bench.openCar(bench.lot().listing(System.getProperty("car", "L04")).orElseThrow());
+            return null;
+        });
+        await(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get()
+                && !bench.car().marksProperty().get().isEmpty());
+        TabPane tabs = (TabPane) bench.lookup("#car .tab-pane");
+        for (Tab tab : tabs.getTabs()) {
             onScreen(() -> {
-                bench.look().otherTheme();
+                tabs.getSelectionModel().select(tab);
                 return null;
             });
+            if (tab.getId().equals("tab-matters")) {
+                await(() -> bench.car().matters().mattersProperty().get() != null);
+            }
+            pictures("car-" + tab.getId().replace("tab-", ""));
         }
+        onScreen(() -> {
+            tabs.getSelectionModel().selectFirst();
+            ((Button) bench.lookup("#why-profit")).fire();
+            return null;
+        });
+        pictures("car-why");
+        onScreen(() -> {
+            ((Button) bench.lookup("#why-close")).fire();
+            return null;
+        });
     }
 
-    private void picture(String name) throws Exception {
-        Thread.sleep(700);
+    private void judged() throws Exception {
+        await(() -> !bench.lot().busyProperty().get() && !bench.lot().rows().isEmpty());
+    }
+
+    private void expand(String pane, boolean expanded) throws Exception {
+        onScreen(() -> {
+            ((TitledPane) bench.lookup(pane)).setExpanded(expanded);
+            return null;
+        });
+    }
+
+    private void pictures(String name) throws Exception {
+        picture(name + "-light", 1);
+        picture(name + "-light-2x", 2);
+        theme();
+        picture(name + "-dark", 1);
+        theme();
+        size(1920, 1080);
+        picture(name + "-light-1920", 1);
+        size(WIDTH, HEIGHT);
+    }
+
+    private void theme() throws Exception {
+        onScreen(() -> {
+            bench.look().otherTheme();
+            return null;
+        });
+    }
+
+    private void size(int width, int height) throws Exception {
+        onScreen(() -> {
+            stage.setWidth(width + stage.getWidth() - bench.getScene().getWidth());
+            stage.setHeight(height + stage.getHeight() - bench.getScene().getHeight());
+            return null;
+        });
+    }
+
+    private void picture(String name, double scale) throws Exception {
+        Thread.sleep(Integer.getInteger("settle", 700));
         WritableImage image = onScreen(() -> {
             SnapshotParameters parameters = new SnapshotParameters();
             parameters.setTransform(Transform.scale(scale, scale));
             return bench.snapshot(parameters, null);
         });
-        write(image, folder.resolve(name + (scale == 1 ? "" : "-" + (int) scale + "x") + ".png"));
-    }
-
-    private static void write(WritableImage image, Path file) throws IOException {
         int width = (int) image.getWidth();
         int height = (int) image.getHeight();
         int[] pixels = new int[width * height];
         image.getPixelReader().getPixels(0, 0, width, height, PixelFormat.getIntArgbInstance(), pixels, 0, width);
-        BufferedImage picture = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        picture.setRGB(0, 0, width, height, pixels, 0, width);
-        ImageIO.write(picture, "png", file.toFile());
+        Palette.write(Palette.of(pixels).image(pixels, width, height), folder.resolve(name + ".png"));
     }
 
     private static void await(Callable<Boolean> done) throws Exception {
-        for (int i = 0; i < 1200 && !onScreen(done); i++) {
+        for (int i = 0; i < 12_000 && !onScreen(done); i++) {
             Thread.sleep(100);
         }
     }

@@ -17,13 +17,18 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import worthsaving.catalog.FindingKind;
 import worthsaving.catalog.PartSource;
+import worthsaving.deal.MostToPay;
 import worthsaving.deal.Verdict;
 import worthsaving.desktop.car.Lever;
 import worthsaving.desktop.catalogue.Shown;
 import worthsaving.desktop.lot.LotColumn;
 import worthsaving.intake.IntakeFault;
+import worthsaving.quantity.Source;
+import worthsaving.ranking.LotChoice;
 import worthsaving.ranking.Order;
+import worthsaving.repair.Quote;
 import worthsaving.report.sheet.Audience;
+import worthsaving.sensitivity.DealTornado;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Observation;
 import worthsaving.vehicle.Powertrain;
@@ -44,7 +49,11 @@ class TextsTest {
             Map.entry("timing", Powertrain.TimingDrive.class), Map.entry("gearbox", Powertrain.Gearbox.class),
             Map.entry("drive", Powertrain.Drive.class), Map.entry("title", TitleBrand.class),
             Map.entry("problem", IntakeFault.Effect.class), Map.entry("hazard", Exposure.Hazard.class),
-            Map.entry("level", Exposure.Level.class),
+            Map.entry("level", Exposure.Level.class), Map.entry("units", Units.class),
+            Map.entry("why.binding", MostToPay.Binding.class), Map.entry("label", Source.Label.class),
+            Map.entry("label.explain", Source.Label.class), Map.entry("why.stage", Quote.Stage.class),
+            Map.entry("matters.figure", DealTornado.Kind.class),
+            Map.entry("choose.reason", LotChoice.Reason.class),
             Map.entry("catalogue.shown", Shown.class), Map.entry("sheet.for", Audience.class));
 
     @Test

@@ -28,6 +28,8 @@ class TokensTest {
         {"soft", "panel"}, {"soft", "selected"}, {"accent", "panel"}, {"accent", "page"}, {"on-accent", "accent"},
         {"good", "good-field"}, {"good", "panel"}, {"offer", "offer-field"}, {"check", "check-field"},
         {"check", "panel"}, {"leave", "leave-field"}, {"stop", "stop-field"}, {"stop", "panel"}, {"panel", "text"},
+        {"text", "map-loss-much"}, {"text", "map-loss"}, {"text", "map-gain"}, {"text", "map-gain-much"},
+        {"soft", "good-field"}, {"text", "good-field"},
     };
 
     private static final String[][] DRAWN_ON = {

@@ -15,13 +15,17 @@ import javafx.geometry.Bounds;
 import javafx.geometry.Point2D;
 import javafx.scene.Node;
 import javafx.scene.Scene;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Labeled;
 import javafx.scene.control.Slider;
+import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.TitledPane;
 import javafx.scene.input.Clipboard;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import javafx.scene.layout.GridPane;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -34,7 +38,9 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import org.testfx.util.WaitForAsyncUtils;
 import worthsaving.deal.WayOut;
+import worthsaving.desktop.car.ItemDial;
 import worthsaving.desktop.car.Lever;
+import worthsaving.desktop.lot.LotColumn;
 import worthsaving.desktop.lot.LotRow;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
@@ -222,6 +228,106 @@ class WindowTest {
         assertThat(changed.observations()).contains(Observation.present("KNOCKS"));
         assertThat(bench.lot().row("A").orElseThrow().standing())
                 .isEqualTo(Standing.of(core(changed)));
+    }
+
+    @Test
+    void sliders_say_where_the_deal_turns_and_an_item_can_be_set(FxRobot robot) throws Exception {
+        openCar(robot, "A");
+        WaitForAsyncUtils.waitFor(120, TimeUnit.SECONDS, () -> !bench.car().marksProperty().get().isEmpty());
+        WaitForAsyncUtils.waitForFxEvents();
+        var mark = bench.car().marksProperty().get().get(Lever.PRICE);
+        assertThat(text(robot, "#turning-lever-price")).contains(mark.at().isPresent()
+                ? Lever.PRICE.text(mark.at().getAsDouble(), Money.USD) : "does not turn in this range");
+        ItemDial item = bench.car().seen().orElseThrow().main().keySet().iterator().next();
+        Slider slider = robot.lookup("#" + item.id()).query();
+        robot.interact(() -> slider.adjustValue(100));
+        reckoned();
+        assertThat(bench.car().value(item)).isEqualTo(100);
+        assertThat(bench.car().seen().orElseThrow().items()).anyMatch(i -> i.yours() && i.now() > 0.999);
+        robot.clickOn("#undo");
+        reckoned();
+        assertThat(bench.car().moved(item)).isFalse();
+    }
+
+    @Test
+    void a_figure_says_why_and_the_pane_closes_by_key(FxRobot robot) throws TimeoutException {
+        openCar(robot, "C");
+        Node why = robot.lookup("#why-profit").query();
+        robot.interact(why::requestFocus);
+        robot.type(KeyCode.SPACE);
+        Appraisal core = core(bench.car().scenarioProperty().get().listing());
+        WayOut shown = bench.car().seen().orElseThrow().shown();
+        assertThat(text(robot, "#why-title"))
+                .contains(Figures.money(Money.usd(core.assessment().way(shown).expectedProfit())));
+        robot.type(KeyCode.ESCAPE);
+        assertThat(robot.lookup("#why").query().isVisible()).isFalse();
+    }
+
+    @Test
+    void what_matters_is_drawn_when_its_page_is_opened(FxRobot robot) throws TimeoutException {
+        openCar(robot, "A");
+        TabPane tabs = robot.lookup("#car .tab-pane").query();
+        robot.interact(() -> tabs.getSelectionModel().select(1));
+        WaitForAsyncUtils.waitFor(120, TimeUnit.SECONDS, () -> bench.car().matters().mattersProperty().get() != null);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#matters-map").query().getAccessibleText()).contains("Expected profit over");
+        assertThat(robot.from(robot.lookup("#matters").<Node>query()).lookup(".strip").queryAll()).hasSizeGreaterThan(5);
+    }
+
+    @Test
+    void a_make_is_corrected_by_typing_and_undone(FxRobot robot) throws TimeoutException {
+        openCar(robot, "B");
+        TabPane tabs = robot.lookup("#car .tab-pane").query();
+        robot.interact(() -> tabs.getSelectionModel().selectLast());
+        ComboBox<String> make = robot.lookup("#fact-make").query();
+        robot.interact(() -> {
+            make.getEditor().requestFocus();
+            make.getEditor().selectAll();
+        });
+        robot.write("Acura").type(KeyCode.ENTER);
+        reckoned();
+        assertThat(bench.car().scenarioProperty().get().listing().vehicle().make().get()).contains("acura");
+        robot.clickOn("#undo");
+        reckoned();
+        assertThat(bench.car().scenarioProperty().get().listing().vehicle().make().get()).contains("honda");
+    }
+
+    @Test
+    void selected_cars_are_set_side_by_side_and_a_set_is_chosen(FxRobot robot) throws TimeoutException {
+        TableView<LotRow> table = table(robot);
+        robot.clickOn("#lot-compare");
+        assertThat(text(robot, "#compare-trouble")).contains("select two to four");
+        robot.interact(() -> {
+            table.requestFocus();
+            table.getSelectionModel().selectAll();
+        });
+        robot.push(KeyCode.CONTROL, KeyCode.E);
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> bench.lot().comparison().carsProperty().get().size() == 3);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(text(robot, "#compare-ask-0")).endsWith(LotColumn.ASK.text(table.getItems().get(0)));
+        robot.clickOn("#compare-back");
+        assertThat(table.isVisible()).isTrue();
+        TitledPane pane = robot.lookup("#lot-choose").query();
+        robot.interact(() -> pane.setExpanded(true));
+        WaitForAsyncUtils.waitForFxEvents();
+        robot.clickOn("#choose-bays").write("0").clickOn("#choose-go");
+        WaitForAsyncUtils.waitFor(60, TimeUnit.SECONDS, () -> bench.lot().choice().choiceProperty().get() != null);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(text(robot, "#choose-sum")).isNotBlank();
+        assertThat(bench.lot().rows()).allSatisfy(
+                r -> assertThat(bench.lot().choice().mark(r.listing().id())).isNotBlank());
+    }
+
+    @Test
+    void units_change_by_key_and_the_shortcuts_stand_in_one_place(FxRobot robot) {
+        robot.push(KeyCode.CONTROL, KeyCode.U);
+        assertThat(settings.get("units")).contains("KILOMETRES");
+        robot.push(KeyCode.CONTROL, KeyCode.U);
+        robot.push(KeyCode.CONTROL, KeyCode.K);
+        WaitForAsyncUtils.waitForFxEvents();
+        assertThat(robot.lookup("#shortcuts").queryAs(GridPane.class).getChildren())
+                .hasSizeGreaterThan(2 * Shortcuts.values().length);
+        robot.type(KeyCode.ESCAPE);
     }
 
     @Test

@@ -62,7 +62,7 @@ public final class LeverTimes {
 
     private void time(String what, Scenario scenario, boolean counts) {
         long start = System.nanoTime();
-        work.of(scenario, () -> false, done -> {});
+        work.of(new CarWork.Ask(scenario, false), () -> false, done -> {});
         if (counts) {
             times.computeIfAbsent(what, w -> new ArrayList<>()).add((System.nanoTime() - start) / 1e6);
         }

@@ -1,5 +1,7 @@
 package worthsaving.desktop.car;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -17,6 +19,7 @@ import worthsaving.desktop.Shortcuts;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.VerdictBadge;
 import worthsaving.desktop.Words;
+import worthsaving.desktop.car.Why.Topic;
 import worthsaving.quantity.Money;
 
 /** The car, the verdict in one sentence, and the figures that decide it. */
@@ -27,9 +30,13 @@ final class CarHeader extends VBox {
     private final Label busy = Words.whole(Texts.of("car.reckoning"), "soft");
     private final VerdictBadge badge = new VerdictBadge();
     private final Label headline = Words.wrapped("", "subheading");
-    private final FlowPane figures = new FlowPane(22, 4);
+    private final FlowPane figures = new FlowPane(18, 4);
+    private final Map<String, Shown> shown = new HashMap<>();
 
-    CarHeader(CarModel model) {
+    /** A figure with its name under it; made once, so that the focus stays while figures move. */
+    private record Shown(Label figure, Label under) {}
+
+    CarHeader(CarModel model, WhyPane why) {
         super(6);
         this.model = model;
         getStyleClass().addAll("panel", "padded");
@@ -42,6 +49,14 @@ final class CarHeader extends VBox {
         verdict.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(headline, Priority.ALWAYS);
         getChildren().addAll(top, verdict, figures);
+        figure("ask", Optional.empty(), why);
+        figure("most", Optional.of(Topic.MOST), why);
+        figure("opening", Optional.of(Topic.OPENING), why);
+        figure("profit", Optional.of(Topic.PROFIT), why);
+        figure("loss", Optional.of(Topic.LOSS), why);
+        figure("bad", Optional.of(Topic.BAD), why);
+        figure("hours", Optional.of(Topic.HOURS), why);
+        figure("days", Optional.of(Topic.DAYS), why);
         busy.visibleProperty().bind(model.busyProperty());
         model.scenarioProperty().addListener((o, was, is) ->
                 name.setText(CarNames.title(is.listing().vehicle()) + " \u00b7 " + is.listing().id()));
@@ -66,7 +81,7 @@ final class CarHeader extends VBox {
     }
 
     private void show() {
-        figures.getChildren().clear();
+        figures.setVisible(false);
         CarPicture picture = model.pictureProperty().get();
         badge.setVisible(picture != null && picture.seen().isPresent());
         badge.setManaged(badge.isVisible());
@@ -81,32 +96,47 @@ final class CarHeader extends VBox {
     private void show(CarPicture.Seen seen) {
         Assessment a = seen.appraisal().assessment();
         WayResult way = a.way(seen.shown());
+        String label = seen.shown().label();
+        figures.setVisible(true);
         badge.show(seen.appraisal().verdict().kind());
         headline.setText(seen.appraisal().verdict().headline());
-        add("ask", model.moved(Lever.PRICE) ? "price" : "ask", a.ask().map(Figures::money));
-        add("most", "most", a.mostToPay().wholeLimit().map(Figures::money));
-        add("opening", "opening", a.mostToPay().opening().map(Figures::money));
-        Money profit = new Money(way.expectedProfit(), a.price().currency());
-        add("profit", "profit", Optional.of(Figures.money(profit)), seen.shown().label(), profit.amount() < 0);
-        add("loss", "loss", Optional.of(Figures.percent(way.chanceOfLoss())), seen.shown().label(), false);
-        Money bad = new Money(way.meanOfWorstTwentieth(), a.price().currency());
-        add("bad", "bad", Optional.of(Figures.money(bad)), seen.shown().label(), bad.amount() < 0);
-        add("hours", "hours", Optional.of(Figures.hours(way.ownHours().value())), seen.shown().label(), false);
-        add("days", "days", Optional.of(Figures.days(way.days().mean())), seen.shown().label(), false);
+        money("ask", model.moved(Lever.PRICE) ? "price" : "ask", a.ask(), label);
+        money("most", "most", a.mostToPay().wholeLimit(), label);
+        money("opening", "opening", a.mostToPay().opening(), label);
+        money("profit", way.expectedProfit(), a, label);
+        put("loss", "loss", Figures.percent(way.chanceOfLoss()), label);
+        money("bad", way.meanOfWorstTwentieth(), a, label);
+        put("hours", "hours", Figures.hours(way.ownHours().value()), label);
+        put("days", "days", Figures.days(way.days().mean()), label);
     }
 
-    private void add(String id, String key, Optional<String> text) {
-        add(id, key, text, "", false);
-    }
-
-    private void add(String id, String key, Optional<String> text, String way, boolean belowZero) {
-        Label figure = Words.whole(text.orElse(Texts.of("none")), "big-figure");
-        figure.setId("car-" + id);
-        if (belowZero) {
-            figure.getStyleClass().add("below-zero");
+    private void money(String id, double amount, Assessment a, String way) {
+        put(id, id, Figures.money(new Money(amount, a.price().currency())), way);
+        shown.get(id).figure().getStyleClass().remove("below-zero");
+        if (amount < 0) {
+            shown.get(id).figure().getStyleClass().add("below-zero");
         }
-        Label under = Words.explained(Words.whole(Texts.of("car.figure." + key), "soft"),
-                Texts.of("car.explain." + key, way));
-        figures.getChildren().add(new VBox(figure, under));
+    }
+
+    private void money(String id, String key, Optional<Money> amount, String way) {
+        put(id, key, amount.map(Figures::money).orElse(Texts.of("none")), way);
+    }
+
+    private void put(String id, String key, String text, String way) {
+        Shown one = shown.get(id);
+        one.figure().setText(text);
+        one.under().setText(Texts.of("car.figure." + key));
+        Words.explained(one.under(), Texts.of("car.explain." + key, way));
+    }
+
+    private void figure(String id, Optional<Topic> topic, WhyPane why) {
+        Label figure = Words.whole("", "big-figure");
+        figure.setId("car-" + id);
+        Label under = Words.whole("", "soft");
+        HBox name = new HBox(2, under);
+        name.setAlignment(Pos.CENTER_LEFT);
+        topic.ifPresent(t -> name.getChildren().add(why.button(t, "", Texts.of("car.figure." + id))));
+        shown.put(id, new Shown(figure, under));
+        figures.getChildren().add(new VBox(figure, name));
     }
 }

@@ -1,8 +1,11 @@
 package worthsaving.desktop.car;
 
 import java.util.Currency;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
@@ -16,6 +19,8 @@ import worthsaving.desktop.History;
 import worthsaving.desktop.LatestWins;
 import worthsaving.desktop.ScreenThread;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.car.CarWork.Ask;
+import worthsaving.sensitivity.Turning;
 import worthsaving.vehicle.Listing;
 import worthsaving.vehicle.Observation.Sight;
 
@@ -26,7 +31,10 @@ public final class CarModel {
     private Levers levers;
     private volatile CarWork work;
     private final ScreenThread screen;
-    private final LatestWins<Scenario, CarPicture> reckoner;
+    private final LatestWins<Ask, CarPicture> reckoner;
+    private final MarksModel marks;
+    private final MattersModel matters;
+    private Whys whys;
     private final ReadOnlyObjectWrapper<Scenario> scenario = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyObjectWrapper<CarPicture> picture = new ReadOnlyObjectWrapper<>();
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
@@ -41,7 +49,11 @@ public final class CarModel {
         this.screen = screen;
         this.work = new CarWork(ground);
         this.reckoner = new LatestWins<>(
-                (input, cancelled, progress) -> work.of(input, cancelled, progress), Scenario::sameCar, new Arrival(), background, screen);
+                (input, cancelled, progress) -> work.of(input, cancelled, progress), Ask::sameCar, new Arrival(),
+                background, screen);
+        this.marks = new MarksModel(this, new Marks(levers, work::exactProfit), background, screen);
+        this.matters = new MattersModel(this, background, screen);
+        this.whys = new Whys(ground.catalogue());
     }
 
     /** Begins with a listing; edits of the car before are forgotten, its listing is with the lot. */
@@ -49,7 +61,8 @@ public final class CarModel {
         screen.require();
         history = History.of(Scenario.of(listing));
         picture.set(null);
-        show(history.now());
+        marks.forget();
+        show(history.now(), false);
     }
 
     /** Judges the car anew on other ground. */
@@ -58,15 +71,17 @@ public final class CarModel {
         ground = other;
         levers = new Levers(other.settings());
         work = new CarWork(other);
+        marks.use(new Marks(levers, work::exactProfit));
+        whys = new Whys(other.catalogue());
         if (isOpen()) {
-            show(history.now());
+            show(history.now(), false);
         }
     }
 
     /** Shows an edit and remembers it for undo. */
     public void edit(Scenario next) {
         history = history.push(next);
-        show(next);
+        show(next, false);
     }
 
     public void seen(String subject, Sight sight) {
@@ -79,50 +94,71 @@ public final class CarModel {
     }
 
     /** Shows where a lever is being dragged to, without remembering every step. */
-    public void drag(Lever lever, double value) {
-        show(scenario.get().with(lever, value));
+    public void drag(Dial lever, double value) {
+        marks.stop();
+        show(scenario.get().with(lever, value), true);
     }
 
-    /** Remembers where the lever was let go. */
+    /** Remembers where the lever was let go, and reckons it exactly. */
     public void letGo() {
-        screen.require();
         history = history.push(scenario.get());
-        offer();
+        show(history.now(), false);
     }
 
-    public void reset(Lever lever) {
+    public void reset(Dial lever) {
         edit(scenario.get().without(lever));
     }
 
     public void undo() {
         history = history.undo();
-        show(history.now());
+        show(history.now(), false);
     }
 
     public void redo() {
         history = history.redo();
-        show(history.now());
+        show(history.now(), false);
     }
 
     public boolean isOpen() {
         return history != null;
     }
 
-    public double value(Lever lever) {
-        return levers.value(lever, scenario.get());
+    public double value(Dial lever) {
+        return scenario.get().lever(lever).orElse(given(lever));
     }
 
     /** Where the lever stands when it is not moved. */
-    public double given(Lever lever) {
-        return levers.given(lever, scenario.get().listing());
+    public double given(Dial dial) {
+        return dial instanceof Lever lever ? levers.given(lever, scenario.get().listing())
+                : seen().map(s -> s.main().getOrDefault(dial, 0.0)).orElse(0.0);
     }
 
-    public boolean moved(Lever lever) {
+    /** Every slider: first the levers, then the items that the deal hangs on most, or that were moved. */
+    public List<Dial> dials() {
+        Set<Dial> dials = new LinkedHashSet<>(List.of(Lever.values()));
+        seen().ifPresent(s -> dials.addAll(s.main().keySet()));
+        if (scenario.get() != null) {
+            dials.addAll(scenario.get().levers().keySet());
+        }
+        return List.copyOf(dials);
+    }
+
+    public boolean moved(Dial lever) {
         return scenario.get().lever(lever).isPresent();
     }
 
     public List<FindingKind> findings() {
         return ground.catalogue().findings();
+    }
+
+    /** Makes that the price data know, to suggest. */
+    public Set<String> makes() {
+        return ground.makes();
+    }
+
+    /** Models of a make that the price data know. */
+    public Set<String> models(String make) {
+        return ground.models().apply(make);
     }
 
     public Currency currency() {
@@ -142,6 +178,19 @@ public final class CarModel {
         return Optional.ofNullable(picture.get()).flatMap(CarPicture::seen);
     }
 
+    /** Where each slider turns the deal, as far as it is known. */
+    public ReadOnlyObjectProperty<Map<Dial, Turning>> marksProperty() {
+        return marks.marksProperty();
+    }
+
+    public MattersModel matters() {
+        return matters;
+    }
+
+    public Whys whys() {
+        return whys;
+    }
+
     public ReadOnlyBooleanProperty busyProperty() {
         return busy.getReadOnlyProperty();
     }
@@ -159,13 +208,16 @@ public final class CarModel {
         return trouble.getReadOnlyProperty();
     }
 
-    private void show(Scenario next) {
+    private void show(Scenario next, boolean rough) {
         screen.require();
+        if (scenario.get() != null && !next.sameCar(scenario.get())) {
+            marks.forget();
+        }
         scenario.set(next);
         offer();
         trouble.set("");
         busy.set(true);
-        reckoner.submit(next);
+        reckoner.submit(new Ask(next, rough));
     }
 
     private void offer() {
@@ -173,16 +225,19 @@ public final class CarModel {
         canRedo.set(history.canRedo());
     }
 
-    private final class Arrival implements LatestWins.Listener<Scenario, CarPicture> {
+    private final class Arrival implements LatestWins.Listener<Ask, CarPicture> {
 
         @Override
-        public void done(Scenario input, CarPicture output, boolean latest) {
+        public void done(Ask input, CarPicture output, boolean latest) {
             picture.set(output);
             busy.set(!latest);
+            if (latest && !output.rough() && output.seen().isPresent()) {
+                marks.reckon(output);
+            }
         }
 
         @Override
-        public void failed(Scenario input, RuntimeException why) {
+        public void failed(Ask input, RuntimeException why) {
             trouble.set(Texts.of("failed", why.getMessage()));
             busy.set(reckoner.busy());
         }

@@ -1,5 +1,6 @@
 package worthsaving.desktop.car;
 
+import java.util.BitSet;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.beans.property.ReadOnlyDoubleProperty;
@@ -9,7 +10,9 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.layout.BorderPane;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import worthsaving.desktop.Look;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.Words;
 
@@ -22,42 +25,60 @@ public final class CarView extends BorderPane {
     private static final double RIGHT = 9;
     private static final double RIGHT_SHARE = 0.115;
 
+    private static final double WHY_SHARE = 0.36;
+
+    private final CarModel model;
+    private final List<Consumer<CarPicture.Seen>> pages;
+    /** Pages that do not show the latest picture yet. */
+    private final BitSet stale = new BitSet();
     private final ChecklistView checklist;
     private final TabPane tabs = new TabPane();
 
-    /** @param em size of ordinary text in pixels, by which the columns are measured */
-    public CarView(CarModel model, ReadOnlyDoubleProperty em) {
+    public CarView(CarModel model, Look look) {
+        ReadOnlyDoubleProperty em = look.textSizeProperty();
+        this.model = model;
         setId("car");
         getStyleClass().add("screen");
         checklist = new ChecklistView(model);
         checklist.prefWidthProperty().bind(em.multiply(LEFT).add(widthProperty().multiply(LEFT_SHARE)));
+        WhyPane why = new WhyPane(model);
+        why.maxHeightProperty().bind(heightProperty().multiply(WHY_SHARE));
         LeverPanel levers = new LeverPanel(model);
         ScrollPane right = scroll(levers);
         right.prefWidthProperty().bind(em.multiply(RIGHT).add(widthProperty().multiply(RIGHT_SHARE)));
-        DecisionView decision = new DecisionView(checklist::seek);
-        ItemsView items = new ItemsView();
-        PlanView plan = new PlanView();
+        DecisionView decision = new DecisionView(checklist::seek, why);
+        ItemsView items = new ItemsView(why);
+        PlanView plan = new PlanView(why);
         WaysView ways = new WaysView();
-        ValueView value = new ValueView();
-        FactsView facts = new FactsView(model);
+        ValueView value = new ValueView(why);
+        FactsView facts = new FactsView(model, look.unitsProperty());
+        MattersView matters = new MattersView(model.matters());
         tabs.getStyleClass().add("panel");
         tab("decision", decision);
+        Node mattersPage = tab("matters", matters);
         tab("items", items);
         tab("plan", plan);
         tab("ways", ways);
         tab("value", value);
         tab("facts", facts);
-        List<Consumer<CarPicture.Seen>> pages = List.of(
-                decision::show, items::show, plan::show, ways::show, value::show, facts::show);
-        model.pictureProperty().addListener((o, was, is) ->
-                model.seen().ifPresent(seen -> pages.forEach(page -> page.accept(seen))));
-        CarHeader header = new CarHeader(model);
+        pages = List.of(decision::show, seen -> {}, items::show, plan::show, ways::show, value::show, facts::show);
+        model.pictureProperty().addListener((o, was, is) -> {
+            stale.set(0, pages.size());
+            refresh();
+        });
+        tabs.getSelectionModel().selectedIndexProperty().addListener((o, was, is) -> {
+            model.matters().open(tabs.getTabs().get(is.intValue()).getContent() == mattersPage);
+            refresh();
+        });
+        CarHeader header = new CarHeader(model, why);
         VBox top = new VBox(8, header, Words.trouble(model.troubleProperty()));
         BorderPane.setMargin(top, new Insets(0, 0, 8, 0));
-        BorderPane.setMargin(tabs, new Insets(0, 8, 0, 8));
+        VBox.setVgrow(tabs, Priority.ALWAYS);
+        VBox middle = new VBox(8, tabs, why);
+        BorderPane.setMargin(middle, new Insets(0, 8, 0, 8));
         setTop(top);
         setLeft(checklist);
-        setCenter(tabs);
+        setCenter(middle);
         setRight(right);
     }
 
@@ -71,11 +92,23 @@ public final class CarView extends BorderPane {
         tabs.getSelectionModel().select(index);
     }
 
-    private void tab(String key, Node page) {
+    /** Only the page that is looked at is drawn; the others when they come to the front. */
+    private void refresh() {
+        int page = tabs.getSelectionModel().getSelectedIndex();
+        if (stale.get(page)) {
+            model.seen().ifPresent(seen -> {
+                stale.clear(page);
+                pages.get(page).accept(seen);
+            });
+        }
+    }
+
+    private Node tab(String key, Node page) {
         Tab tab = new Tab(Texts.of("tab." + key), scroll(page));
         tab.setId("tab-" + key);
         tab.setClosable(false);
         tabs.getTabs().add(tab);
+        return tab.getContent();
     }
 
     private static ScrollPane scroll(Node content) {

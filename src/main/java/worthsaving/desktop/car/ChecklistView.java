@@ -60,7 +60,11 @@ final class ChecklistView extends VBox {
         scroll.setFitToWidth(true);
         VBox.setVgrow(scroll, Priority.ALWAYS);
         getChildren().addAll(title, words, scroll);
-        model.scenarioProperty().addListener((o, was, is) -> show());
+        model.scenarioProperty().addListener((o, was, is) -> {
+            if (was == null || !is.sameCar(was)) {
+                show();
+            }
+        });
         search();
     }
 

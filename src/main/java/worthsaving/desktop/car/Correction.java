@@ -2,9 +2,11 @@ package worthsaving.desktop.car;
 
 import java.util.Currency;
 import java.util.EnumMap;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.Units;
 import worthsaving.quantity.Distance;
 import worthsaving.quantity.Money;
 import worthsaving.vehicle.Exposure;
@@ -33,16 +35,46 @@ final class Correction {
         }
     }
 
+    /** Names that can be typed. */
+    enum Word { MAKE, MODEL, TRIM }
+
+    private static final int LONGEST = 60;
+
     /** A listing corrected, or why not. */
     record Result(Optional<Listing> listing, String trouble) {}
 
     private Correction() {}
 
-    /** @param typed a number, thousands commas allowed, or blank */
-    static Result of(Listing listing, Figure figure, String typed, Currency currency) {
+    /** @param typed a name, or blank; make and model are kept in lower case, as the price data spell them */
+    static Result of(Listing listing, Word word, String typed) {
+        String name = typed.strip().replaceAll("\\s+", " ");
+        if (name.length() > LONGEST) {
+            return new Result(Optional.empty(), Texts.of("correct.too_long", Integer.toString(LONGEST)));
+        }
+        Vehicle.Builder car = listing.vehicle().toBuilder();
+        Optional<String> stated = Optional.of(name).filter(n -> !n.isEmpty());
+        Fact<String> lower = fact(stated.map(n -> n.toLowerCase(Locale.ROOT)));
+        return corrected(with(listing, switch (word) {
+            case MAKE -> car.make(lower).build();
+            case MODEL -> car.model(lower).build();
+            case TRIM -> car.trim(fact(stated)).build();
+        }));
+    }
+
+    static Fact<String> fact(Listing listing, Word word) {
+        Vehicle car = listing.vehicle();
+        return switch (word) {
+            case MAKE -> car.make();
+            case MODEL -> car.model();
+            case TRIM -> car.trim();
+        };
+    }
+
+    /** @param typed a number, thousands commas allowed, or blank; distances in the units */
+    static Result of(Listing listing, Figure figure, String typed, Currency currency, Units units) {
         String digits = typed.replace(",", "").strip();
         if (digits.isEmpty()) {
-            return corrected(with(listing, figure, Optional.empty(), currency));
+            return corrected(with(listing, figure, Optional.empty(), currency, units));
         }
         if (!digits.matches("\\d{1,9}(\\.\\d{1,2})?")) {
             return new Result(Optional.empty(), Texts.of("correct.not_a_number", typed));
@@ -52,17 +84,17 @@ final class Correction {
             return new Result(Optional.empty(), Texts.of("correct.out_of_range", typed,
                     Long.toString((long) figure.low), Long.toString((long) figure.high)));
         }
-        return corrected(with(listing, figure, Optional.of(value), currency));
+        return corrected(with(listing, figure, Optional.of(value), currency, units));
     }
 
     /** What is shown for editing; blank when not stated. */
-    static String text(Listing listing, Figure figure) {
+    static String text(Listing listing, Figure figure, Units units) {
         Vehicle car = listing.vehicle();
         Optional<Double> value = switch (figure) {
             case ASK -> listing.ask().get().map(Money::amount);
             case YEAR -> car.year().get().map(Integer::doubleValue);
-            case MILES -> car.odometer().get().map(Distance::miles);
-            case TOW -> listing.towMiles().get();
+            case MILES -> car.odometer().get().map(units::of);
+            case TOW -> listing.towMiles().get().map(m -> units.of(Distance.ofMiles(m)));
         };
         return value.map(v -> Long.toString(Math.round(v))).orElse("");
     }
@@ -88,15 +120,17 @@ final class Correction {
         return new Result(Optional.of(listing), "");
     }
 
-    private static Listing with(Listing l, Figure figure, Optional<Double> value, Currency currency) {
+    private static Listing with(Listing l, Figure figure, Optional<Double> value, Currency currency,
+            Units units) {
         Vehicle.Builder car = l.vehicle().toBuilder();
         return switch (figure) {
             case ASK -> new Listing(l.id(), l.vehicle(), fact(value.map(v -> new Money(v, currency))), l.seen(),
                     l.towMiles(), l.exposure(), l.observations(), l.story(), l.origin());
-            case TOW -> new Listing(l.id(), l.vehicle(), l.ask(), l.seen(), fact(value), l.exposure(), l.observations(),
+            case TOW -> new Listing(l.id(), l.vehicle(), l.ask(), l.seen(),
+                    fact(value.map(v -> units.distance(v).miles())), l.exposure(), l.observations(),
                     l.story(), l.origin());
             case YEAR -> with(l, car.year(fact(value.map(Double::intValue))).build());
-            case MILES -> with(l, car.odometer(fact(value.map(Distance::ofMiles))).build());
+            case MILES -> with(l, car.odometer(fact(value.map(units::distance))).build());
         };
     }
 

@@ -22,13 +22,14 @@ final class DecisionView extends VBox {
     private final VBox reasons = new VBox(3);
     private final NextCheckTable checks;
 
-    DecisionView(Consumer<String> onSeek) {
+    DecisionView(Consumer<String> onSeek, WhyPane why) {
         super(10);
         getStyleClass().add("tab-page");
         checks = new NextCheckTable(CHECKS, onSeek);
         VBox.setVgrow(chart, Priority.SOMETIMES);
         getChildren().addAll(Words.explained(title, Texts.of("chart.explain")), chart, reasons,
-                Words.explained(checksTitle, Texts.of("checks.why")), checks);
+                new HBox(4, Words.explained(checksTitle, Texts.of("checks.why")),
+                        why.button(Why.Topic.CHECK, "", Texts.of("why.check.name"))), checks);
     }
 
     void show(CarPicture.Seen seen) {

@@ -1,6 +1,8 @@
 package worthsaving.desktop.car;
 
+import java.util.Set;
 import java.util.function.Function;
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
@@ -8,10 +10,10 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import worthsaving.desktop.CarNames;
 import worthsaving.desktop.Choices;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.Units;
 import worthsaving.desktop.Words;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Fact;
@@ -26,15 +28,17 @@ final class FactsView extends VBox {
     private static final double FIELD_WIDTH = 130;
 
     private final CarModel model;
+    private final ReadOnlyObjectProperty<Units> units;
     private final GridPane grid = new GridPane();
     private final VBox more = new VBox(10);
     private final Label trouble = Words.wrapped("", "notice", "failed");
     private Listing shown;
     private int row;
 
-    FactsView(CarModel model) {
+    FactsView(CarModel model, ReadOnlyObjectProperty<Units> units) {
         super(10);
         this.model = model;
+        this.units = units;
         getStyleClass().add("tab-page");
         setId("facts");
         grid.setHgap(14);
@@ -44,6 +48,13 @@ final class FactsView extends VBox {
         getChildren().addAll(Words.explained(Words.plain(Texts.of("facts.title"), "subheading"), Texts.of("facts.why")),
                 trouble, grid, more);
         model.scenarioProperty().addListener((o, was, is) -> show(is.listing()));
+        units.addListener((o, was, is) -> {
+            Listing again = shown;
+            shown = null;
+            if (again != null) {
+                show(again);
+            }
+        });
     }
 
     /** What judging took for granted. */
@@ -71,9 +82,9 @@ final class FactsView extends VBox {
         row = 0;
         Vehicle car = listing.vehicle();
         Powertrain p = car.powertrain();
-        text("make", car.make(), CarNames::capitals);
-        text("model", car.model(), CarNames::capitals);
-        text("trim", car.trim(), t -> t);
+        word("make", Correction.Word.MAKE, model.makes());
+        word("model", Correction.Word.MODEL, car.make().get().map(model::models).orElse(Set.of()));
+        word("trim", Correction.Word.TRIM, Set.of());
         figure("ask", listing.ask(), Correction.Figure.ASK);
         figure("year", car.year(), Correction.Figure.YEAR);
         figure("odometer", car.odometer(), Correction.Figure.MILES);
@@ -96,15 +107,48 @@ final class FactsView extends VBox {
         }
     }
 
+    /** With the unit, where it has one. */
+    private String name(String key) {
+        return Texts.of("fact." + key, key.equals("ask") ? model.currency().getCurrencyCode()
+                : Texts.of("units", units.get()));
+    }
+
     private <T> void text(String key, Fact<T> fact, Function<T, String> text) {
         line(key, Words.whole(fact.get().map(text).orElse(Texts.of("none"))), fact);
     }
 
+    private void word(String key, Correction.Word word, Set<String> known) {
+        Fact<String> fact = Correction.fact(shown, word);
+        ComboBox<String> box = new ComboBox<>();
+        box.setEditable(true);
+        box.setId("fact-" + key);
+        box.setAccessibleText(Texts.of("fact." + key));
+        box.getItems().addAll(known);
+        box.setValue(fact.orElse(""));
+        box.setOnAction(e -> enter(box, word));
+        box.getEditor().focusedProperty().addListener((o, was, is) -> {
+            if (!is) {
+                enter(box, word);
+            }
+        });
+        line(key, box, fact);
+    }
+
+    private void enter(ComboBox<String> box, Correction.Word word) {
+        Listing before = shown;
+        if (box.getScene() == null || box.getEditor().getText().equals(Correction.fact(before, word).orElse(""))) {
+            return;
+        }
+        Correction.Result result = Correction.of(before, word, box.getEditor().getText());
+        trouble.setText(result.trouble());
+        result.listing().ifPresent(model::correct);
+    }
+
     private void figure(String key, Fact<?> fact, Correction.Figure figure) {
-        TextField field = new TextField(Correction.text(shown, figure));
+        TextField field = new TextField(Correction.text(shown, figure, units.get()));
         field.setId("fact-" + key);
         field.setMaxWidth(FIELD_WIDTH);
-        field.setAccessibleText(Texts.of("fact." + key));
+        field.setAccessibleText(name(key));
         field.setOnAction(e -> enter(field, figure));
         field.focusedProperty().addListener((o, was, is) -> {
             if (!is) {
@@ -115,11 +159,11 @@ final class FactsView extends VBox {
     }
 
     private void enter(TextField field, Correction.Figure figure) {
-        if (field.getText().equals(Correction.text(shown, figure))) {
+        if (field.getScene() == null || field.getText().equals(Correction.text(shown, figure, units.get()))) {
             trouble.setText("");
             return;
         }
-        Correction.Result result = Correction.of(shown, figure, field.getText(), model.currency());
+        Correction.Result result = Correction.of(shown, figure, field.getText(), model.currency(), units.get());
         trouble.setText(result.trouble());
         result.listing().ifPresent(model::correct);
     }
@@ -135,7 +179,7 @@ final class FactsView extends VBox {
                 : fact instanceof Fact.Unknown<?> ? Texts.of("facts.unknown") : "";
         Label reason = Words.wrapped(fact instanceof Fact.Assumed<?> assumed ? assumed.why() : "", "soft");
         GridPane.setHgrow(reason, Priority.ALWAYS);
-        Label name = Words.whole(Texts.of("fact." + key), "soft");
+        Label name = Words.whole(name(key), "soft");
         name.setLabelFor(value);
         grid.addRow(row++, name, value, Words.whole(mark, mark.isEmpty() ? "soft" : "guess-mark"), reason);
     }

@@ -23,8 +23,11 @@ final class ItemsView extends VBox {
     private final VBox items = new VBox(9);
     private final VBox stories = new VBox(4);
 
-    ItemsView() {
+    private final WhyPane why;
+
+    ItemsView(WhyPane why) {
         super(10);
+        this.why = why;
         getStyleClass().add("tab-page");
         getChildren().addAll(
                 Words.explained(Words.plain(Texts.of("stories.title"), "subheading"), Texts.of("stories.why")), stories,
@@ -32,7 +35,7 @@ final class ItemsView extends VBox {
     }
 
     void show(CarPicture.Seen seen) {
-        items.getChildren().setAll(seen.items().stream().map(ItemsView::line).toList());
+        items.getChildren().setAll(seen.items().stream().map(this::line).toList());
         if (seen.items().isEmpty()) {
             items.getChildren().add(Words.wrapped(Texts.of("items.none")));
         }
@@ -42,17 +45,18 @@ final class ItemsView extends VBox {
         }
     }
 
-    private static VBox line(Item item) {
+    private VBox line(Item item) {
         Label name = Words.wrapped(item.name(), "subheading");
         HBox.setHgrow(name, Priority.ALWAYS);
         name.setMaxWidth(Double.MAX_VALUE);
-        Label chance = Words.whole(Texts.of("items.chance", Figures.percent(item.before()),
+        Label chance = Words.whole(Texts.of(item.yours() ? "items.chance.yours" : "items.chance", Figures.percent(item.before()),
                 Figures.percent(item.now())));
         chance.setId("item-" + item.id());
         double em = Words.plain("").getFont().getSize();
         ChanceBar bar = new ChanceBar(item.before(), item.now());
         bar.setPrefWidth(BAR * em);
-        HBox head = new HBox(10, name, chance, bar);
+        HBox head = new HBox(10, name, chance, bar,
+                why.button(Why.Topic.ITEM, item.id(), item.name()));
         VBox box = new VBox(2, head);
         box.getStyleClass().add("ruled");
         List<Pull> pulls = item.pulls();

@@ -5,8 +5,8 @@ import java.util.Locale;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
 
-/** What the user can pull to see the verdict move. Values are in the unit shown beside the slider. */
-public enum Lever {
+/** Prices, worths and rules that the user can pull to see the verdict move. */
+public enum Lever implements Dial {
     PRICE(0, 10_000, 50, true),
     TARGET(0, 6_000, 50, true),
     LOSS(0, 100, 1, true),
@@ -28,41 +28,45 @@ public enum Lever {
         this.quick = quick;
     }
 
+    @Override
     public double low() {
         return low;
     }
 
     /** The greatest value; for the price of a dear car, twice the ask. */
+    @Override
     public double high(double given) {
         return this == PRICE ? Math.max(high, 2 * given) : high;
     }
 
+    @Override
     public double step() {
         return step;
     }
 
-    /** Whether the car need not be prepared anew when it moves. */
-    boolean quick() {
+    @Override
+    public boolean quick() {
         return quick;
     }
 
-    /** The nearest value that the slider can stand at. */
-    public double snap(double value, double given) {
-        double stepped = Math.round(value / step) * step;
-        return Math.max(low, Math.min(high(given), stepped));
-    }
-
+    @Override
     public String label() {
         return Texts.of("lever", this);
     }
 
+    @Override
     public String explanation() {
         return Texts.of("lever.explain", this);
     }
 
-    /** A value with its unit. */
+    @Override
     public String text(double value, Currency currency) {
         return Texts.of("lever.unit." + name().toLowerCase(Locale.ROOT), Figures.amount(value),
                 currency.getCurrencyCode());
+    }
+
+    @Override
+    public String id() {
+        return "lever-" + name().toLowerCase(Locale.ROOT);
     }
 }

@@ -43,6 +43,7 @@ final class Levers {
         };
     }
 
+    /** Where it stands, moved or not. */
     double value(Lever lever, Scenario scenario) {
         return scenario.lever(lever).orElse(given(lever, scenario.listing()));
     }

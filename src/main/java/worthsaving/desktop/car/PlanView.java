@@ -2,8 +2,11 @@ package worthsaving.desktop.car;
 
 import java.util.List;
 import javafx.geometry.HPos;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
@@ -17,8 +20,11 @@ import worthsaving.repair.RepairPlan.Job;
 /** The repair plan for what has more likely failed than not: the jobs, and the way there paid once. */
 final class PlanView extends VBox {
 
-    PlanView() {
+    private final Button why;
+
+    PlanView(WhyPane pane) {
         super(10);
+        this.why = pane.button(Why.Topic.COST, "", Texts.of("why.cost.name"));
         getStyleClass().add("tab-page");
         setId("plan");
     }
@@ -36,8 +42,11 @@ final class PlanView extends VBox {
             getChildren().add(Words.wrapped(Texts.of("plan.nothing")));
             return;
         }
-        getChildren().addAll(Words.wrapped(Texts.of("plan.sum", Figures.money(quote.mean()),
-                Figures.hours(quote.hours().value()), Figures.money(quote.hourly()))));
+        Label sum = Words.wrapped(Texts.of("plan.sum", Figures.money(quote.mean()),
+                Figures.hours(quote.hours().value()), Figures.money(quote.hourly())));
+        HBox row = new HBox(4, sum, why);
+        row.setAlignment(Pos.CENTER_LEFT);
+        getChildren().add(row);
         double saved = quote.hoursSaved().value();
         if (saved > 0.05) {
             getChildren().add(Words.wrapped(Texts.of("plan.saved", Figures.hours(saved)), "good-news"));

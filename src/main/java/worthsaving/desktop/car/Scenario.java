@@ -1,7 +1,7 @@
 package worthsaving.desktop.car;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -17,7 +17,7 @@ import worthsaving.vehicle.Observation.Witness;
  *
  * @param levers values of the levers that were moved
  */
-public record Scenario(Listing listing, Map<Lever, Double> levers) {
+public record Scenario(Listing listing, Map<Dial, Double> levers) {
 
     public Scenario {
         Objects.requireNonNull(listing, "listing");
@@ -28,23 +28,32 @@ public record Scenario(Listing listing, Map<Lever, Double> levers) {
         return new Scenario(listing, Map.of());
     }
 
-    public Scenario with(Lever lever, double value) {
-        Map<Lever, Double> more = new EnumMap<>(Lever.class);
-        more.putAll(levers);
+    public Scenario with(Dial lever, double value) {
+        Map<Dial, Double> more = new HashMap<>(levers);
         more.put(lever, value);
         return new Scenario(listing, more);
     }
 
     /** The lever back where the settings or the listing have it. */
-    public Scenario without(Lever lever) {
-        Map<Lever, Double> fewer = new EnumMap<>(Lever.class);
-        fewer.putAll(levers);
+    public Scenario without(Dial lever) {
+        Map<Dial, Double> fewer = new HashMap<>(levers);
         fewer.remove(lever);
         return new Scenario(listing, fewer);
     }
 
-    public Optional<Double> lever(Lever lever) {
+    public Optional<Double> lever(Dial lever) {
         return Optional.ofNullable(levers.get(lever));
+    }
+
+    /** Chances of items that the user has set, by item id. */
+    public Map<String, Double> chances() {
+        Map<String, Double> chances = new HashMap<>();
+        levers.forEach((dial, value) -> {
+            if (dial instanceof ItemDial item) {
+                chances.put(item.item(), value / 100);
+            }
+        });
+        return Map.copyOf(chances);
     }
 
     /** The same levers on a listing that was corrected. */

@@ -3,8 +3,11 @@ package worthsaving.desktop.car;
 import java.util.Comparator;
 import java.util.List;
 import javafx.geometry.HPos;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.Figures;
@@ -17,8 +20,11 @@ final class ValueView extends VBox {
 
     private static final int MOST = 10;
 
-    ValueView() {
+    private final Button why;
+
+    ValueView(WhyPane pane) {
         super(10);
+        this.why = pane.button(Why.Topic.VALUE, "", Texts.of("value.title"));
         getStyleClass().add("tab-page");
         setId("value");
     }
@@ -29,7 +35,7 @@ final class ValueView extends VBox {
         figure.setId("value-mean");
         getChildren().setAll(
                 Words.plain(Texts.of("value.title"), "subheading"),
-                figure,
+                row(figure),
                 Words.wrapped(Texts.of("value.interval", Figures.money(value.quantile(0.1)),
                         Figures.money(value.quantile(0.9)))));
         value.warnings().forEach(w -> getChildren().add(Words.wrapped(w, "notice")));
@@ -41,6 +47,12 @@ final class ValueView extends VBox {
                     Texts.of("value.parts.why")), contributions(value.contributions()));
         }
         getChildren().add(Words.wrapped(Texts.of("value.model", value.modelName()), "soft"));
+    }
+
+    private HBox row(Label figure) {
+        HBox row = new HBox(4, figure, why);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
     }
 
     private static GridPane steps(List<ValueForecast.Step> steps) {

@@ -1,13 +1,14 @@
 package worthsaving.desktop.lot;
 
+import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.TableCell;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
-import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.Units;
 import worthsaving.desktop.VerdictBadge;
 
 /** How each kind of column draws its cells. */
@@ -15,14 +16,28 @@ final class LotCells {
 
     private LotCells() {}
 
-    static TableCell<LotRow, LotRow> of(LotColumn column, Supplier<StripScale> scale) {
+    /** @param under what stands below the name of a car */
+    static TableCell<LotRow, LotRow> of(
+            LotColumn column, Supplier<StripScale> scale, Function<LotRow, String> under) {
         return switch (column) {
             case VERDICT -> new VerdictCell();
-            case CAR -> new CarCell();
+            case CAR -> new CarCell(under);
             case OUTCOME -> new StripCell(scale);
             case CHECK, LIKELY -> new WrappedCell(column);
             default -> new TextCell(column);
         };
+    }
+
+    /** What became of it in the choice of a set; without one its miles. The id stands in both. */
+    static String under(LotRow row, Units units, ChoiceModel choice) {
+        String id = row.listing().id();
+        String mark = choice.mark(id);
+        if (!mark.isEmpty()) {
+            return mark + " \u00b7 " + id;
+        }
+        return id + (row.edited() ? Texts.of("lot.edited") : "")
+                + row.listing().vehicle().odometer().get().map(d -> Texts.of("lot.odometer", units.text(d)))
+                        .orElse(Texts.of("lot.miles_unknown"));
     }
 
     private abstract static class Cell extends TableCell<LotRow, LotRow> {
@@ -99,11 +114,13 @@ final class LotCells {
     }
 
     private static final class CarCell extends Cell {
+        private final Function<LotRow, String> words;
         private final Label name = new Label();
         private final Label under = new Label();
         private final VBox box = new VBox(name, under);
 
-        CarCell() {
+        CarCell(Function<LotRow, String> words) {
+            this.words = words;
             name.getStyleClass().add("subheading");
             under.getStyleClass().add("soft");
         }
@@ -111,10 +128,7 @@ final class LotCells {
         @Override
         void show(LotRow row) {
             name.setText(LotColumn.CAR.text(row));
-            under.setText(row.listing().id() + (row.edited() ? Texts.of("lot.edited") : "")
-                    + row.listing().vehicle().odometer().get()
-                            .map(d -> Texts.of("lot.miles", Figures.number(d.miles(), 0)))
-                            .orElse(Texts.of("lot.miles_unknown")));
+            under.setText(words.apply(row));
             setGraphic(box);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
             setTooltip(row.listing().story().isBlank() ? null : new Tooltip(row.listing().story()));

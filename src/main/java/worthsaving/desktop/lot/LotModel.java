@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Currency;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,7 +33,10 @@ public final class LotModel {
     private volatile LotWork work;
     private final LatestWins<Request, Content> reckoner;
     private final ScreenThread screen;
+    private Currency currency;
     private final Adverts adverts;
+    private final ChoiceModel choice;
+    private final CompareModel comparison;
     private final ObservableList<LotRow> rows = FXCollections.observableArrayList();
     private final ObservableList<Problem> problems = FXCollections.observableArrayList();
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
@@ -48,9 +52,13 @@ public final class LotModel {
     public LotModel(Ground ground, Executor background, ScreenThread screen) {
         this.work = new LotWork(ground);
         this.screen = screen;
+        this.currency = ground.settings().terms().currency();
         this.adverts = new Adverts(ground, id -> listing(id).isPresent(), this::change, background, screen);
+        this.choice = new ChoiceModel(ground.settings().method().seed(), background, screen);
+        this.comparison = new CompareModel(() -> work.judge(), background, screen);
         this.reckoner = new LatestWins<>(
-                (request, cancelled, progress) -> work.of(request, cancelled, progress), (running, newer) -> false, new Arrival(), background, screen);
+                (request, cancelled, progress) -> work.of(request, cancelled, progress), (running, newer) -> false,
+                new Arrival(), background, screen);
     }
 
     /** Reads a table and judges its listings; the lot shown stays until that is done. */
@@ -71,6 +79,7 @@ public final class LotModel {
     public void use(Ground ground) {
         screen.require();
         work = new LotWork(ground);
+        currency = ground.settings().terms().currency();
         submit(new Request.Again(content, order));
     }
 
@@ -91,6 +100,34 @@ public final class LotModel {
         reckoner.cancel();
         opening = false;
         busy.set(false);
+    }
+
+    /** Chooses what to buy together of all cars judged, shown or not. */
+    void choose(Limits limits) {
+        choice.choose(rows.stream().map(LotRow::standing).toList(), limits);
+    }
+
+    public ChoiceModel choice() {
+        return choice;
+    }
+
+    public CompareModel comparison() {
+        return comparison;
+    }
+
+    /** How many listings the lot being judged has; zero while it is not known. */
+    public int total() {
+        return work.total();
+    }
+
+    /** Currency of all amounts: that of the market. */
+    public Currency currency() {
+        return currency;
+    }
+
+    /** Name of a failure item. */
+    String itemName(String id) {
+        return work.itemName(id);
     }
 
     public Adverts adverts() {
@@ -165,6 +202,9 @@ public final class LotModel {
         @Override
         public void done(Request request, Content output, boolean latest) {
             content = output;
+            if (!(request instanceof Request.Sort)) {
+                choice.clear();
+            }
             rows.setAll(work.rows(output));
             problems.setAll(output.problems());
             title.set(output.title());

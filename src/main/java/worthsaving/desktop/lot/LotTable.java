@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
 import javafx.beans.property.ReadOnlyDoubleProperty;
+import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
 import javafx.collections.ListChangeListener;
 import javafx.collections.transformation.FilteredList;
@@ -21,8 +22,10 @@ import javafx.scene.input.Clipboard;
 import javafx.scene.input.ClipboardContent;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
+import worthsaving.desktop.Look;
 import worthsaving.desktop.Settings;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.Units;
 
 /** The table of listings. Columns can be moved, widened, hidden and sorted by, and stay so. */
 final class LotTable extends TableView<LotRow> {
@@ -31,15 +34,18 @@ final class LotTable extends TableView<LotRow> {
     private static final String LAYOUT = "lot.columns";
 
     private final FilteredList<LotRow> shown;
+    private final LotModel model;
     private final Settings settings;
+    private final ReadOnlyObjectProperty<Units> units;
     private final ReadOnlyDoubleProperty em;
     private StripScale scale = new StripScale(-1, 1);
     private boolean restoring;
 
-    /** @param em size of ordinary text in pixels, by which columns are measured */
-    LotTable(LotModel model, Settings settings, ReadOnlyDoubleProperty em, Consumer<LotRow> onOpen) {
+    LotTable(LotModel model, Settings settings, Look look, Consumer<LotRow> onOpen) {
+        this.model = model;
         this.settings = settings;
-        this.em = em;
+        this.em = look.textSizeProperty();
+        this.units = look.unitsProperty();
         setId("lot-table");
         setAccessibleText(Texts.of("lot.table"));
         setTableMenuButtonVisible(true);
@@ -63,8 +69,10 @@ final class LotTable extends TableView<LotRow> {
             refresh();
         });
         scale = StripScale.of(model.rows());
+        units.addListener((o, was, is) -> refresh());
+        model.choice().choiceProperty().addListener((o, was, is) -> refresh());
         setRowFactory(table -> {
-            TableRow<LotRow> row = new TableRow<>();
+            TableRow<LotRow> row = new ChosenRow(model.choice());
             row.setOnMouseClicked(e -> {
                 if (e.getClickCount() == 2 && e.getButton() == MouseButton.PRIMARY && !row.isEmpty()) {
                     onOpen.accept(row.getItem());
@@ -79,6 +87,11 @@ final class LotTable extends TableView<LotRow> {
                 e.consume();
             }
         });
+    }
+
+    /** Those selected. */
+    List<LotRow> selected() {
+        return List.copyOf(getSelectionModel().getSelectedItems());
     }
 
     void filter(LotFilter filter) {
@@ -147,7 +160,8 @@ final class LotTable extends TableView<LotRow> {
         column.setMinWidth(NARROWEST);
         column.setComparator(kind.order());
         column.setCellValueFactory(cell -> new SimpleObjectProperty<>(cell.getValue()));
-        column.setCellFactory(c -> LotCells.of(kind, () -> scale));
+        column.setCellFactory(c -> LotCells.of(kind, () -> scale,
+                row -> LotCells.under(row, units.get(), model.choice())));
         return column;
     }
 

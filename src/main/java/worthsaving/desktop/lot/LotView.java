@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.beans.binding.Bindings;
-import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -21,6 +20,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import worthsaving.deal.Verdict;
 import worthsaving.desktop.Choices;
+import worthsaving.desktop.Figures;
+import worthsaving.desktop.Look;
 import worthsaving.desktop.Settings;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.Words;
@@ -37,24 +38,34 @@ public final class LotView extends VBox {
     private LotFilter filter = LotFilter.ALL;
 
     /**
-     * @param em size of ordinary text in pixels
      * @param sampleTitle name of the invented lot, which is marked as such
      */
     public LotView(
-            LotModel model, Settings settings, ReadOnlyDoubleProperty em, String sampleTitle, Consumer<LotRow> onOpen,
+            LotModel model, Settings settings, Look look, String sampleTitle, Consumer<LotRow> onOpen,
             Runnable onChoose) {
         this.model = model;
-        this.table = new LotTable(model, settings, em, onOpen);
+        this.table = new LotTable(model, settings, look, onOpen);
         getStyleClass().add("screen");
         setId("lot");
         VBox.setVgrow(table, Priority.ALWAYS);
-        table.minHeightProperty().bind(em.multiply(MIN_ROWS));
-        getChildren().addAll(title(sampleTitle, onChoose), filters(), trouble(), table, new ProblemPanel(model),
-                new AdvertBox(model));
+        table.minHeightProperty().bind(look.textSizeProperty().multiply(MIN_ROWS));
+        CompareView compare = new CompareView(model.comparison(), model::itemName, look.unitsProperty());
+        VBox.setVgrow(compare, Priority.ALWAYS);
+        table.visibleProperty().bind(compare.visibleProperty().not());
+        table.managedProperty().bind(table.visibleProperty());
+        Label uncompared = Words.trouble(model.comparison().troubleProperty());
+        uncompared.setId("compare-trouble");
+        getChildren().addAll(title(sampleTitle, onChoose), filters(), trouble(), uncompared, table, compare,
+                new ChoicePanel(model), new ProblemPanel(model), new AdvertBox(model));
     }
 
     public void copy() {
         table.copy();
+    }
+
+    /** Sets the selected cars side by side. */
+    public void compare() {
+        model.comparison().compare(table.selected().stream().map(LotRow::listing).toList());
     }
 
     public void usualColumns() {
@@ -114,9 +125,19 @@ public final class LotView extends VBox {
         orders.setTooltip(new Tooltip(Texts.of("lot.order.why")));
         Label by = new Label(Texts.of("lot.order"));
         by.setLabelFor(orders);
-        FlowPane row = new FlowPane(10, 6, words, verdicts, by, orders, progress());
+        FlowPane row = new FlowPane(10, 6, words, verdicts, by, orders, compareButton(),
+                Words.whole(Texts.of("lot.currency", model.currency().getCurrencyCode()), "soft"), progress());
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
+    }
+
+    private Button compareButton() {
+        Button compare = new Button(Texts.of("compare.go"));
+        compare.setId("lot-compare");
+        compare.setMinWidth(Region.USE_PREF_SIZE);
+        compare.setTooltip(new Tooltip(Texts.of("compare.how")));
+        compare.setOnAction(e -> compare());
+        return compare;
     }
 
     private HBox progress() {
@@ -124,7 +145,9 @@ public final class LotView extends VBox {
         turning.setPrefSize(18, 18);
         Label text = new Label();
         text.textProperty().bind(Bindings.createStringBinding(
-                () -> Texts.of("lot.judging", model.doneProperty().get()), model.doneProperty()));
+                () -> model.total() == 0 ? Texts.of("lot.reading")
+                        : Texts.of("lot.judging", Figures.number(model.doneProperty().get(), 0),
+                                Figures.number(model.total(), 0)), model.doneProperty(), model.busyProperty()));
         Button stop = new Button(Texts.of("lot.stop"));
         stop.getStyleClass().add("plain");
         stop.setOnAction(e -> model.cancel());

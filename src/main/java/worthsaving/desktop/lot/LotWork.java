@@ -35,6 +35,7 @@ final class LotWork {
     private final Ground ground;
     private final Judge judge;
     private final Map<String, FailureItem> items;
+    private volatile int total;
 
     LotWork(Ground ground) {
         this.ground = ground;
@@ -97,6 +98,7 @@ final class LotWork {
             return open(open.table(), cancelled, progress);
         }
         if (request instanceof Request.Change change) {
+            total = change.changed().size();
             return change(change);
         }
         if (request instanceof Request.Again again) {
@@ -109,6 +111,19 @@ final class LotWork {
         return withOrder(sort.of(), sort.order());
     }
 
+    Judge judge() {
+        return judge;
+    }
+
+    /** How many listings are being judged, or were last. */
+    int total() {
+        return total;
+    }
+
+    String itemName(String id) {
+        return items.containsKey(id) ? items.get(id).name() : id;
+    }
+
     List<LotRow> rows(Content content) {
         return content.ranked().places().stream()
                 .map(place -> LotRow.of(place, items, content.edited().contains(place.standing().listing().id())))
@@ -116,6 +131,7 @@ final class LotWork {
     }
 
     private Content open(Path table, BooleanSupplier cancelled, IntConsumer progress) {
+        total = 0;
         TableSink sink = new TableSink(cancelled);
         LotSummary summary = read(table, sink);
         if (summary.cancelled()) {
@@ -124,6 +140,7 @@ final class LotWork {
         if (!summary.readable()) {
             throw new UnreadableTable(sink.problems());
         }
+        total = sink.listings().size();
         Ranked ranked = new LotRanking(judge).rank(sink.listings(), Order.EXPECTED_PROFIT, progress, cancelled);
         return new Content(summary.source(), ranked, Order.EXPECTED_PROFIT, sink.problems(), sink.header(),
                 sink.refusedRows(), Set.of());

@@ -12,6 +12,7 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.deal.Assessment;
 import worthsaving.deal.BuyerRule;
 import worthsaving.deal.Term;
+import worthsaving.desktop.car.CarWork.Ask;
 import worthsaving.diagnosis.Diagnosis;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Source;
@@ -36,7 +37,7 @@ class CarWorkTest {
     private final JudgeSettings usual = Cars.GROUND.settings();
 
     private Appraisal shown(Scenario scenario) {
-        return work.of(scenario, () -> false, n -> {}).seen().orElseThrow().appraisal();
+        return work.of(new Ask(scenario, false), () -> false, n -> {}).seen().orElseThrow().appraisal();
     }
 
     private static Appraisal core(
@@ -106,7 +107,7 @@ class CarWorkTest {
     void a_finding_moves_the_chances_as_the_diagnosis_says() {
         shown(first);
         Scenario moved = first.seen("WHITE_SMOKE_SWEET", Sight.PRESENT);
-        CarPicture.Seen seen = work.of(moved, () -> false, n -> {}).seen().orElseThrow();
+        CarPicture.Seen seen = work.of(new Ask(moved, false), () -> false, n -> {}).seen().orElseThrow();
         Diagnosis diagnosis = judged(moved).diagnosis();
         assertThat(seen.items()).isNotEmpty();
         for (CarPicture.Item item : seen.items()) {
@@ -126,7 +127,7 @@ class CarWorkTest {
 
     @Test
     void the_sellers_word_is_shown_as_his() {
-        CarPicture.Seen seen = work.of(first, () -> false, n -> {}).seen().orElseThrow();
+        CarPicture.Seen seen = work.of(new Ask(first, false), () -> false, n -> {}).seen().orElseThrow();
         List<CarPicture.Pull> pulls = seen.items().stream()
                 .filter(i -> i.id().equals("WATER_PUMP")).findFirst().orElseThrow().pulls();
         assertThat(pulls).anySatisfy(p -> assertThat(p.seller()).isTrue());
@@ -134,7 +135,7 @@ class CarWorkTest {
 
     @Test
     void the_quote_adds_up_to_the_plan() {
-        CarPicture.Seen seen = work.of(first, () -> false, n -> {}).seen().orElseThrow();
+        CarPicture.Seen seen = work.of(new Ask(first, false), () -> false, n -> {}).seen().orElseThrow();
         assertThat(seen.quote().orElseThrow().mean().amount())
                 .isCloseTo(seen.appraisal().likelyPlan().orElseThrow().meanCost().amount(), within(0.01));
     }
@@ -145,9 +146,9 @@ class CarWorkTest {
                 Vehicle.builder().build(), Fact.unknown(),
                 first.listing().seen(), Fact.unknown(), Exposure.UNKNOWN,
                 List.of(), "", ""));
-        CarPicture picture = work.of(nothing, () -> false, n -> {});
+        CarPicture picture = work.of(new Ask(nothing, false), () -> false, n -> {});
         assertThat(picture.seen()).isEmpty();
         assertThat(picture.refused().map(Judged.Refused::mend)).isEqualTo(Optional.of("enter at least one of them"));
-        assertThat(work.of(first, () -> false, n -> {}).seen()).isPresent();
+        assertThat(work.of(new Ask(first, false), () -> false, n -> {}).seen()).isPresent();
     }
 }
