@@ -36,7 +36,8 @@ class ModelFilesTest {
         "''|is no price model",
         "{`format`:`another format`,`version`:1}|is no price model",
         "{`format`:`worthsaving price model`,`version`:99}|newer version (format 99",
-        "{`format`:`worthsaving price model`,`version`:1}|checksum",
+        "{`format`:`worthsaving price model`,`version`:1}|older version (format 1",
+        "{`format`:`worthsaving price model`,`version`:2}|checksum",
     })
     void other_files_and_newer_ones(String text, String reason) throws IOException {
         refused(with(text.replace('`', '"').getBytes()), reason);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static worthsaving.quantity.Money.usd;
 
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -30,8 +31,19 @@ class DealTermsTest {
         List<String> unknownToCatalogue = Arrays.stream(Term.values()).map(Term::id)
                 .filter(id -> !catalogue.moneyById().containsKey(id)).toList();
         assertThat(unknownToCatalogue).containsExactlyInAnyOrder("days_in_yard", "days_waiting", "work_per_day",
-                "repeat_borne", "speed", "parts_price", "open_up_hours", "scrap_tons", "opened_up_share",
-                "shop_supplies_cap");
+                "repeat_borne", "speed", "parts_price", "open_up_hours", "scrap_tons", "opened_up_share");
+    }
+
+    /** Built-in money is in dollars; a term without a line would stop every other market. */
+    @Test
+    void the_shipped_catalogue_has_a_line_for_all_money_so_that_it_can_be_told_in_another_currency() {
+        var catalogue = ShippedCatalogue.load();
+        Currency euro = Currency.getInstance("EUR");
+        DealTerms terms = DealTerms.from(catalogue.in(euro, 0.9).moneyLines(), euro);
+
+        assertThat(terms.get(Term.DETAILING).mode()).isCloseTo(0.9 * 120, within(1e-9));
+        assertThat(terms.get(Term.COMEBACK_RESERVE)).isEqualTo(catalogue.moneyById().get("comeback_reserve").figure());
+        assertThatThrownBy(() -> DealTerms.from(List.of(), euro)).hasMessageContaining("detailing has a built-in figure in USD");
     }
 
     @Test
