@@ -16,7 +16,7 @@ final class Child implements AutoCloseable {
 
     /** Writes once and then waits. */
     static final String HOLD = "hold";
-    /** Writes until it is killed; followed by a seed. */
+    /** Writes until it is killed or its parent is gone; followed by a seed. */
     static final String WRITE = "write";
 
     private final Process process;
@@ -44,10 +44,9 @@ final class Child implements AutoCloseable {
                 Thread.sleep(TimeUnit.MINUTES.toMillis(5));
             }
             SplittableRandom random = new SplittableRandom(Long.parseLong(args[2]));
-            while (true) {
-                // In one write, so that a kill never cuts a number in two.
+            // In one write, so that a kill never cuts a number in two; until nobody listens any more.
+            while (!System.out.checkError()) {
                 System.out.print(one(book, random).number() + "\n");
-                System.out.flush();
             }
         }
     }
