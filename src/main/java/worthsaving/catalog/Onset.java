@@ -1,6 +1,7 @@
 package worthsaving.catalog;
 
 import java.util.Objects;
+import java.util.OptionalDouble;
 import worthsaving.quantity.Distance;
 import worthsaving.quantity.Probability;
 
@@ -35,9 +36,27 @@ public record Onset(double shape, double scaleYears, double mileageShare, Probab
 
     /** @param ageYears zero or more */
     public Probability prior(double ageYears, Distance odometer) {
-        double wear = (1 - mileageShare) * ageYears + mileageShare * odometer.miles() / MILES_PER_YEAR;
-        wear = Math.min(wear, LAST_WEAR);
+        double wear = Math.min(wear(ageYears, odometer.miles()), LAST_WEAR);
         double survival = Math.exp(-Math.pow(wear / scaleYears, shape));
         return Probability.of(1 - (1 - event.value()) * survival);
+    }
+
+    /**
+     * Years from now until half of the cars on which it is sound now have it failed, by the law of wear alone: the
+     * time in which survival halves. Empty where that takes the car beyond {@link #LAST_WEAR} years of wear, of which
+     * the law knows nothing.
+     *
+     * @param ageYears zero or more
+     * @param milesPerYear driven from now on, zero or more
+     */
+    public OptionalDouble yearsUntilHalf(double ageYears, Distance odometer, double milesPerYear) {
+        double now = wear(ageYears, odometer.miles());
+        double aYear = wear(1, milesPerYear);
+        double then = scaleYears * Math.pow(Math.pow(now / scaleYears, shape) + Math.log(2), 1 / shape);
+        return then <= LAST_WEAR && aYear > 0 ? OptionalDouble.of((then - now) / aYear) : OptionalDouble.empty();
+    }
+
+    private double wear(double years, double miles) {
+        return (1 - mileageShare) * years + mileageShare * miles / MILES_PER_YEAR;
     }
 }

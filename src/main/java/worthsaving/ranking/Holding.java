@@ -33,19 +33,33 @@ public record Holding(double years, double milesPerYear) {
      * it knows of none.
      */
     public Map<String, Probability> needed(Catalogue catalogue, Listing listing, Diagnosis diagnosis) {
-        double miles = listing.vehicle().odometer().get().map(Distance::miles)
-                .orElseGet(() -> listing.vehicle().ageYears(listing.seen()).orElse(0) * Onset.MILES_PER_YEAR);
-        double age = listing.vehicle().ageYears(listing.seen()).orElse(miles / Onset.MILES_PER_YEAR);
         Map<String, FailureItem> items = catalogue.itemsById();
         Map<String, Probability> needed = new HashMap<>();
         for (Belief belief : diagnosis.beliefs()) {
-            Onset onset = items.get(belief.item()).onset();
-            double now = onset.prior(age, Distance.ofMiles(miles)).value();
-            double then = onset.prior(age + years, Distance.ofMiles(miles + years * milesPerYear)).value();
-            double meanwhile = now < 1 ? Math.max(0, then - now) / (1 - now) : 0;
+            double meanwhile = meanwhile(items.get(belief.item()).onset(), listing);
             double p = belief.posterior().value();
             needed.put(belief.item(), Probability.of(Math.min(1, p + (1 - p) * meanwhile)));
         }
         return needed;
+    }
+
+    /** (F(t + h) - F(t)) / (1 - F(t)): the chance that what is sound now fails in that time. */
+    double meanwhile(Onset onset, Listing listing) {
+        double miles = odometer(listing).miles();
+        double now = onset.prior(age(listing), Distance.ofMiles(miles)).value();
+        double then = onset.prior(age(listing) + years, Distance.ofMiles(miles + years * milesPerYear)).value();
+        return now < 1 ? Math.max(0, then - now) / (1 - now) : 0;
+    }
+
+    /** As stated, or else the usual miles for its age. */
+    Distance odometer(Listing listing) {
+        return listing.vehicle().odometer().get().orElseGet(() -> Distance.ofMiles(
+                listing.vehicle().ageYears(listing.seen()).orElse(0) * Onset.MILES_PER_YEAR));
+    }
+
+    /** Years, or else those that its miles stand for. */
+    double age(Listing listing) {
+        return listing.vehicle().ageYears(listing.seen()).orElseGet(
+                () -> odometer(listing).miles() / Onset.MILES_PER_YEAR);
     }
 }

@@ -18,17 +18,25 @@ import worthsaving.quantity.Source;
  * @param breakEvenAgainstBest the quote at which paying it costs as much as the cheapest other way
  * @param asItStands what the car fetches unmended: given up by mending, received by replacing
  * @param valueMended what it is worth once it runs
+ * @param left remaining life of what the repair leaves alone, the greatest expected cost first
  * @param assumptions every figure that the owner has not given, with its label
  */
 public record Rescue(
         Appraisal appraisal, KeeperPlan plan, KeeperOption replace, Optional<Money> quote, Money breakEvenQuote,
-        Money breakEvenAgainstBest, Money asItStands, Money valueMended, List<Assumption> assumptions) {
+        Money breakEvenAgainstBest, Money asItStands, Money valueMended, List<RemainingLife> left,
+        List<Assumption> assumptions) {
 
     /** Something taken for granted, and how far it can be trusted. */
     public record Assumption(String text, Source.Label label) {}
 
     public Rescue {
+        left = List.copyOf(left);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** What is expected to come up meanwhile, item by item; beside the yearly repairs that the plan reckons with. */
+    public Money expectedMeanwhile() {
+        return left.stream().map(RemainingLife::expected).reduce(Money.zero(valueMended.currency()), Money::plus);
     }
 
     /** How much dearer the cheapest way may get before another one is as cheap. */

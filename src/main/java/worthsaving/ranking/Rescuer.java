@@ -117,7 +117,9 @@ public final class Rescuer {
         KeeperOption best = options.stream().filter(o -> o != quoted)
                 .min(Comparator.comparing(KeeperOption::netCost)).orElseThrow();
         return new Rescue(appraisal, plan, replace, terms.quote(), plan.breakEvenQuote(quoted, quote, replace),
-                plan.breakEvenQuote(quoted, quote, best), asItStands, value, said);
+                plan.breakEvenQuote(quoted, quote, best), asItStands, value,
+                RemainingLife.of(appraisal, likely, new Holding(terms.years(), terms.milesPerYear()),
+                        catalogue.itemsById(), shopPlanner), said);
     }
 
     /** What the trade says of quotes; nothing here is in the sums. */

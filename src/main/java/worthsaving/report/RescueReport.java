@@ -2,6 +2,7 @@ package worthsaving.report;
 
 import java.io.IOException;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import worthsaving.deal.CashLine;
@@ -9,11 +10,13 @@ import worthsaving.deal.KeeperOption;
 import worthsaving.deal.KeeperPlan;
 import worthsaving.deal.Scenario;
 import worthsaving.quantity.Money;
+import worthsaving.ranking.RemainingLife;
 import worthsaving.ranking.Rescue;
 
 /** An owner's ways to go on having a car, side by side. */
 public final class RescueReport implements Report {
 
+    private static final int LEFT_SHOWN = 8;
     private static final int VERSION = 1;
 
     private final Rescue rescue;
@@ -62,11 +65,32 @@ public final class RescueReport implements Report {
                 + rescue.quote().map(q -> "; quoted " + Words.whole(q)).orElse("; no quote given") + ".");
         say(out, "Selling it as it stands brings about " + Words.whole(rescue.asItStands())
                 + "; that is counted as given up by every way that keeps it.");
+        left(out);
         out.append('\n');
         say(out, "Assumed:");
         for (Rescue.Assumption a : rescue.assumptions()) {
             say(out, "- " + a.text() + " (" + a.label().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")");
         }
+    }
+
+    private void left(Appendable out) throws IOException {
+        List<RemainingLife> left = rescue.left();
+        if (left.isEmpty()) {
+            return;
+        }
+        out.append('\n');
+        say(out, "What else may come up meanwhile, sound now (chances from wear, a guess)");
+        TextTable table = new TextTable().left("item", 60).right("chance").right("half fail in").right("alone, at a shop")
+                .right("expected");
+        for (RemainingLife l : left.subList(0, Math.min(LEFT_SHOWN, left.size()))) {
+            table.row(l.item().name(), Words.percent(l.chance().value()),
+                    l.yearsUntilHalf().isPresent()
+                            ? String.format(Locale.ROOT, "%.0f years", l.yearsUntilHalf().getAsDouble()) : "not known",
+                    Words.whole(l.cost()), Words.whole(l.expected()));
+        }
+        table.write(out);
+        say(out, "All items together " + Words.whole(rescue.expectedMeanwhile()) + ", each mended alone; the sums above"
+                + " reckon with " + Words.whole(rescue.plan().options().get(0).otherRepairs()) + " of later repairs.");
     }
 
     private static String never(Money quote) {
@@ -101,6 +125,15 @@ public final class RescueReport implements Report {
         json.beginList("ways");
         for (KeeperOption o : rescue.plan().options()) {
             json.element(fields(o));
+        }
+        json.endList().beginList("remaining_life");
+        for (RemainingLife l : rescue.left()) {
+            Map<String, Object> f = new LinkedHashMap<>();
+            f.put("item", l.item().id());
+            f.put("chance", l.chance().value());
+            f.put("years_until_half", l.yearsUntilHalf().isPresent() ? l.yearsUntilHalf().getAsDouble() : null);
+            f.put("cost", cents(l.cost()));
+            json.element(f);
         }
         json.endList().beginList("assumptions");
         for (Rescue.Assumption a : rescue.assumptions()) {

@@ -45,6 +45,29 @@ class OnsetTest {
         assertThat(theft.prior(30, Distance.ofMiles(300_000)).value()).isCloseTo(0.012, within(1e-15));
     }
 
+    /** Half of those sound now are sound then: the two survivals, by the law itself. */
+    @ParameterizedTest
+    @CsvSource({"1, 10, 0.5, 4, 96000, 12000", "2.5, 12, 0.6, 8, 110000, 6000", "0.8, 6, 0, 1, 0, 20000",
+        "3.5, 14, 1, 5, 60000, 15000"})
+    void half_of_the_sound_ones_have_failed_after_the_time_it_tells(
+            double shape, double scale, double share, double age, double miles, double perYear) {
+        Onset onset = new Onset(shape, scale, share, Probability.NEVER);
+
+        double years = onset.yearsUntilHalf(age, Distance.ofMiles(miles), perYear).orElseThrow();
+
+        double now = 1 - onset.prior(age, Distance.ofMiles(miles)).value();
+        double then = 1 - onset.prior(age + years, Distance.ofMiles(miles + years * perYear)).value();
+        assertThat(then / now).isCloseTo(0.5, within(1e-12));
+    }
+
+    @Test
+    void of_wear_beyond_its_data_the_law_tells_no_time() {
+        Onset slow = new Onset(2, 40, 0.5, Probability.NEVER);
+        assertThat(slow.yearsUntilHalf(10, Distance.ofMiles(120_000), 12_000)).isEmpty();
+        Onset parked = new Onset(2, 10, 1, Probability.NEVER);
+        assertThat(parked.yearsUntilHalf(3, Distance.ofMiles(36_000), 0)).isEmpty();
+    }
+
     @Test
     void refuses_shapes_and_scales_of_zero() {
         assertThatThrownBy(() -> new Onset(0, 10, 0, Probability.NEVER)).isInstanceOf(IllegalArgumentException.class);

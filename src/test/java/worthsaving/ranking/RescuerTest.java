@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static worthsaving.ranking.Lots.listing;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +53,24 @@ class RescuerTest {
         assertThat(rescue.replace().upfront()).extracting(CashLine::name).contains("unknown faults");
         assertThat(line(rescue.replace(), "price with tax and fees"))
                 .isCloseTo(Lots.SETTINGS.terms().priceTerms().costOf(Money.usd(8_000)).amount(), CENT);
+    }
+
+    @Test
+    void what_the_repair_leaves_alone_is_told_with_its_chance_and_cost() {
+        Rescue rescue = RESCUER.compare(DEAD, THREE_YEARS);
+        Map<String, Probability> needed =
+                new Holding(3, 12_000).needed(Lots.CATALOGUE, DEAD.listing(), DEAD.diagnosis());
+
+        assertThat(rescue.left()).extracting(l -> l.item().id()).doesNotContain("ENG_DEAD").doesNotHaveDuplicates();
+        assertThat(rescue.left()).extracting(RemainingLife::expected).isSortedAccordingTo(Comparator.reverseOrder());
+        for (RemainingLife left : rescue.left()) {
+            String id = left.item().id();
+            assertThat(left.chance().value()).isCloseTo(
+                    needed.get(id).value() - DEAD.diagnosis().belief(id).posterior().value(), within(1e-12));
+            assertThat(left.cost().amount()).isPositive();
+        }
+        assertThat(rescue.expectedMeanwhile().amount()).isCloseTo(
+                rescue.left().stream().mapToDouble(l -> l.chance().value() * l.cost().amount()).sum(), CENT);
     }
 
     @ParameterizedTest
