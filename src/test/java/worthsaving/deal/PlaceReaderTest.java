@@ -1,6 +1,7 @@
 package worthsaving.deal;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.StringReader;
@@ -22,7 +23,7 @@ class PlaceReaderTest {
             reading = PlaceReader.read("places.csv", reader);
         }
         assertThat(reading.faults()).isEmpty();
-        assertThat(reading.places()).hasSize(5).allSatisfy(p -> {
+        assertThat(reading.places()).hasSize(7).allSatisfy(p -> {
             assertThat(p.name()).startsWith("Example");
             assertThat(p.figures()).isNotEmpty();
         });
@@ -30,6 +31,23 @@ class PlaceReaderTest {
         assertThat(texas.get(Term.SALES_TAX)).isEqualTo(Range.exactly(6.25));
         assertThat(texas.sources().get(Term.SALES_TAX).label()).isEqualTo(Source.Label.GUESS);
         assertThat(texas.get(Term.HAGGLE)).isEqualTo(Term.HAGGLE.usual());
+    }
+
+    @Test
+    void money_of_another_currency_is_refused_but_shares_and_days_are_not() throws IOException {
+        PlaceReader.Reading reading = PlaceReader.read("mine.csv", new StringReader(HEADER.replace("source", "source,currency")
+                + "dear,Dear,title_transfer,5,5,5,user,me,EUR\n"
+                + "taxed,Taxed,sales_tax,5,5,5,user,me,EUR\n"
+                + "dear,Dear,listing_fee,5,5,5,user,me,GBP\n"
+                + "odd,Odd,sales_tax,5,5,5,user,me,florins\n"));
+        DealTerms dollars = DealTerms.usual(Money.USD);
+
+        assertThatThrownBy(() -> reading.places().get(0).applyTo(dollars))
+                .hasMessageContaining("place 'dear' has money in EUR, the deal's is in USD");
+        assertThat(reading.places().get(1).applyTo(dollars).get(Term.SALES_TAX)).isEqualTo(Range.exactly(5));
+        assertThat(reading.faults()).hasSize(2);
+        assertThat(reading.faults().get(0)).contains("line 4", "has two currencies");
+        assertThat(reading.faults().get(1)).contains("line 5", "'florins' is no code such as EUR");
     }
 
     @Test
