@@ -66,6 +66,7 @@ public final class Look {
 
     /** Keys for sizes that the menus cannot show, such as those of the number pad. */
     void addKeys(Scene scene) {
+        HeldKeys.silence(scene);
         Map.of(Shortcuts.BIGGER, 1, Shortcuts.SMALLER, -1, Shortcuts.USUAL_SIZE, 0).forEach((shortcut, steps) ->
                 shortcut.otherKeys().forEach(keys -> scene.getAccelerators().put(keys, () -> resize(steps))));
     }

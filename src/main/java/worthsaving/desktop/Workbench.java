@@ -3,6 +3,7 @@ package worthsaving.desktop;
 import java.io.File;
 import java.nio.file.Path;
 import java.util.concurrent.Executor;
+import java.util.function.BiFunction;
 import javafx.scene.Node;
 import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
@@ -14,6 +15,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.stage.FileChooser;
+import javafx.stage.Window;
 import worthsaving.desktop.car.CarModel;
 import worthsaving.desktop.car.CarView;
 import worthsaving.desktop.car.SheetDialog;
@@ -40,6 +42,7 @@ public final class Workbench extends BorderPane {
     private final CatalogueModel catalogue;
     private final CatalogueView catalogueView;
     private final SheetModel sheet;
+    private BiFunction<FileChooser, Window, File> whereToSave = FileChooser::showSaveDialog;
     /** What the lot already knows of the car being worked on. */
     private Listing known;
 
@@ -108,10 +111,15 @@ public final class Workbench extends BorderPane {
         }
     }
 
+    /** Asks for files in another way than by the system's dialog, which no test can drive. */
+    void saveTo(BiFunction<FileChooser, Window, File> where) {
+        whereToSave = where;
+    }
+
     /** Offers the decision sheet of the car being worked on. */
     void sheet() {
         if (car.isOpen()) {
-            new SheetDialog(getScene().getWindow(), sheet).show();
+            new SheetDialog(getScene().getWindow(), sheet, whereToSave).show();
         } else {
             new Alert(Alert.AlertType.INFORMATION, Texts.of("screen.no_car")).show();
         }

@@ -8,6 +8,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
@@ -20,6 +21,7 @@ import javafx.scene.image.PixelFormat;
 import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
+import javafx.stage.Window;
 
 /**
  * Photographs every screen: at 1280 x 800 light and dark, at twice that scale and at 1920 x 1080 light. Run with the
@@ -155,6 +157,22 @@ public final class Photographs {
             ((Button) bench.lookup("#why-close")).fire();
             return null;
         });
+        sheet();
+    }
+
+    /** The dialog is a window of its own. */
+    private void sheet() throws Exception {
+        onScreen(() -> {
+            bench.sheet();
+            return null;
+        });
+        Parent dialog = onScreen(() -> Window.getWindows().stream().filter(w -> w != stage)
+                .map(w -> w.getScene().getRoot()).findFirst().orElseThrow());
+        picture(dialog, "sheet-dialog-light", 2);
+        onScreen(() -> {
+            dialog.getScene().getWindow().hide();
+            return null;
+        });
     }
 
     private void judged() throws Exception {
@@ -195,11 +213,15 @@ public final class Photographs {
     }
 
     private void picture(String name, double scale) throws Exception {
+        picture(bench, name, scale);
+    }
+
+    private void picture(Parent shown, String name, double scale) throws Exception {
         Thread.sleep(Integer.getInteger("settle", 700));
         WritableImage image = onScreen(() -> {
             SnapshotParameters parameters = new SnapshotParameters();
             parameters.setTransform(Transform.scale(scale, scale));
-            return bench.snapshot(parameters, null);
+            return shown.snapshot(parameters, null);
         });
         int width = (int) image.getWidth();
         int height = (int) image.getHeight();

@@ -3,6 +3,7 @@ package worthsaving.desktop.car;
 import java.io.File;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import javafx.print.PageLayout;
 import javafx.print.PrinterJob;
 import javafx.scene.Node;
@@ -26,9 +27,12 @@ import worthsaving.report.sheet.Audience;
 public final class SheetDialog extends Dialog<Void> {
 
     private final SheetModel model;
+    private final BiFunction<FileChooser, Window, File> where;
 
-    public SheetDialog(Window owner, SheetModel model) {
+    /** @param where asks for the file to save to; null for none */
+    public SheetDialog(Window owner, SheetModel model, BiFunction<FileChooser, Window, File> where) {
         this.model = model;
+        this.where = where;
         initOwner(owner);
         setTitle(Texts.of("sheet.title"));
         getDialogPane().getStylesheets().addAll(owner.getScene().getRoot().getStylesheets());
@@ -63,7 +67,7 @@ public final class SheetDialog extends Dialog<Void> {
 
     private static Button button(String key, Runnable action) {
         Button button = new Button(Texts.of(key));
-        button.setId(key);
+        button.setId(key.replace('.', '-'));
         button.setOnAction(e -> action.run());
         return button;
     }
@@ -86,7 +90,7 @@ public final class SheetDialog extends Dialog<Void> {
         chooser.setTitle(Texts.of("sheet.title"));
         chooser.getExtensionFilters().add(new FileChooser.ExtensionFilter(Texts.of(kind), List.of(pattern)));
         chooser.setInitialFileName("sheet" + pattern.substring(1));
-        Optional.ofNullable(chooser.showSaveDialog(window())).ifPresent(file -> model.save(
+        Optional.ofNullable(where.apply(chooser, window())).ifPresent(file -> model.save(
                 file.getName().endsWith(pattern.substring(1)) ? file.toPath()
                         : new File(file.getPath() + pattern.substring(1)).toPath()));
     }

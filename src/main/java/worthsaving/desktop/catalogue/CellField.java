@@ -2,8 +2,10 @@ package worthsaving.desktop.catalogue;
 
 import java.util.List;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyEvent;
 import worthsaving.catalog.CatalogueFault;
 import worthsaving.catalog.CatalogueText.Line;
+import worthsaving.desktop.Shortcuts;
 
 /** One cell of the catalogue, taken over by Enter or when the field is left. */
 final class CellField extends TextField {
@@ -16,15 +18,35 @@ final class CellField extends TextField {
         this.model = model;
         this.line = line;
         this.column = column;
-        setId("cell-" + line.file() + '-' + line.line() + '-' + column);
+        setId(id(line, column));
         setAccessibleText(name);
         setText(line.cell(column));
         setOnAction(e -> take());
+        addEventFilter(KeyEvent.KEY_PRESSED, this::undo);
         focusedProperty().addListener((o, was, is) -> {
             if (!is) {
                 take();
             }
         });
+    }
+
+    /** Such as {@code cell-items-32-hours_mode}. */
+    static String id(Line line, String column) {
+        return "cell-" + line.file().replace(".csv", "") + '-' + line.line() + '-' + column;
+    }
+
+    /** While nothing is being typed, undo and redo mean the catalogue and not the letters of the field. */
+    private void undo(KeyEvent event) {
+        if (!getText().strip().equals(line.cell(column))) {
+            return;
+        }
+        if (Shortcuts.UNDO.keys().match(event)) {
+            model.undo();
+            event.consume();
+        } else if (Shortcuts.REDO.keys().match(event)) {
+            model.redo();
+            event.consume();
+        }
     }
 
     private void take() {
