@@ -1,7 +1,7 @@
 """Price models on the same seeded splits: this project's, scikit-learn's and XGBoost's. See run.sh.
 
-Usage: benchmark.py tables|time DATA_FOLDER [set ...] prints Markdown; benchmark.py curve DATA_FOLDER set prints CSV. Settings of the libraries are tuned on the
-training part alone; the other part is judged once.
+Usage: benchmark.py tables|time DATA_FOLDER [set ...] prints Markdown; benchmark.py curve DATA_FOLDER set [quick]
+prints CSV. Settings of the libraries are tuned on the training part alone; the other part is judged once.
 """
 import json
 import multiprocessing
@@ -113,7 +113,7 @@ def table(name, kind, folder, settings=("standard", "quick"), libraries=("hist",
         report("scikit-learn linear", [apart(rivals.linear, a, t, b, spec) for (a, t), b in zip(pairs, y)], yt)
 
 
-def curve(name, folder):
+def curve(name, folder, setting="standard"):
     """Error against rows to fit on, for the picture; 20 % of the cars judge every point."""
     kind = "cars" if repeats(name, folder) > FEW_REPEATS else "adverts"
     train, test = next(iter(splits(name, kind, folder)))
@@ -121,7 +121,7 @@ def curve(name, folder):
     print("rows,median,mean", flush=True)
     for share in (1 / 16, 1 / 8, 1 / 4, 1 / 2, 1):
         part = train.iloc[:int(len(train) * share)]
-        (_, middle, _, _, _), _ = ours(name, kind, part, test, "standard")
+        (_, middle, _, _, _), _ = ours(name, kind, part, test, setting)
         error = np.abs(np.expm1(middle - y))
         print(f"{len(part)},{np.nanmedian(error):.5f},{np.nanmean(error):.5f}", flush=True)
 
@@ -132,7 +132,7 @@ def main():
         table("uk_listings_2020", "adverts", folder, resample=100_000)
         return
     if what == "curve":
-        curve(names[0], folder)
+        curve(names[0], folder, *names[1:])
         return
     for name in names or list(SETS):
         share = repeats(name, folder)

@@ -86,13 +86,15 @@ def save(figure, name):
 def main():
     model, out, learning = sys.argv[1:4]
     pictures = [residuals(model, out), curve(model, learning)]
+    setting = "quick setting" if "_quick_" in out else "standard setting"
     card = f"models/{model}.md"
     with open(card, encoding="utf-8") as f:
         text = f.read().split(HEADING)[0]
     titles = ("Residuals by age, mileage and make", "Learning curve")
     links = "".join(f"\n![{t}](../{p})\n" for t, p in zip(titles, pictures))
     with open(card, "w", encoding="utf-8") as f:
-        f.write(text + HEADING + "\nOf a model fitted on four fifths and judged on the rest; `src/bench/valuation/pictures.py`.\n" + links)
+        f.write(text + HEADING + f"\nOf a model ({setting}) fitted on four fifths of the rows and judged on the rest; "
+                "`src/bench/valuation/pictures.py`.\n" + links)
 
 
 if __name__ == "__main__":
