@@ -120,7 +120,7 @@ class ExportsTest {
 
     @Test
     void markdown_of_a_car_is_the_report_with_headings_and_tables() {
-        assertThat(run("judge", "--markdown").out()).startsWith("# =A1: 2014 honda civic\n")
+        assertThat(run("judge", "--markdown").out()).startsWith("# \\=A1: 2014 honda civic\n")
                 .contains("\n## Worth running\n", "\n## Ways out at ", "| --- |", "not appraisal");
         assertThat(run("judge", "--markdown", "--tsv").code()).isEqualTo(ExitCode.USAGE);
     }
