@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import worthsaving.catalog.AccessStep;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.FindingKind;
@@ -31,7 +30,6 @@ final class Common {
     private final SheetSettings settings;
     private final Map<String, FailureItem> items;
     private final Map<String, FindingKind> findings;
-    private final Map<String, AccessStep> access;
 
     Common(Appraisal appraisal, Catalogue catalogue, SheetSettings settings) {
         this.appraisal = appraisal;
@@ -39,7 +37,6 @@ final class Common {
         this.settings = settings;
         this.items = catalogue.itemsById();
         this.findings = catalogue.findingsById();
-        this.access = catalogue.accessById();
     }
 
     String title() {
@@ -154,12 +151,6 @@ final class Common {
         return Section.Lines.of("Cautions", Section.Importance.SAFETY, lines.stream().distinct().toList());
     }
 
-    /** Notes of the ways in that the plan takes. */
-    List<String> accessNotes(List<String> steps) {
-        return steps.stream().map(access::get).filter(a -> a != null && !a.note().isBlank())
-                .map(a -> a.name() + ": " + a.note() + ".").toList();
-    }
-
     /** What was assumed and where the forecast is thin. */
     Section.Lines guesses(List<String> first) {
         List<String> lines = new ArrayList<>(first);
@@ -173,4 +164,7 @@ final class Common {
         return money.currency().getCurrencyCode() + " " + Words.whole(money);
     }
 
+    static String capital(String words) {
+        return words.isEmpty() ? words : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+    }
 }

@@ -40,7 +40,7 @@ public final class FlipperSheet {
         Verdict verdict = appraisal.verdict();
         List<CheckValue> checks = appraisal.checks().stream().filter(c -> c.net().amount() > 0).limit(CHECKS).toList();
         List<FindingKind> looks = checks.stream().map(CheckValue::finding).toList();
-        List<String> because = new ArrayList<>(verdict.reasons());
+        List<String> because = new ArrayList<>(verdict.reasons().stream().map(Common::capital).toList());
         verdict.wouldChange().forEach(change -> because.add("Would change it: " + change));
         return new DecisionSheet(Audience.FLIPPER, common.title(), common.facts(), tone(verdict.kind()),
                 Words.verdict(verdict.kind()), verdict.headline(), figures(),
@@ -57,11 +57,13 @@ public final class FlipperSheet {
         };
     }
 
+    /** Where something rules the car out whatever the profit, no price stands beside it. */
     private List<DecisionSheet.Figure> figures() {
+        boolean never = appraisal.verdict().kind() == Verdict.Kind.HARD_STOP;
         return List.of(
                 new DecisionSheet.Figure("asked", plain(deal.ask())),
-                new DecisionSheet.Figure("buy up to", plain(deal.mostToPay().wholeLimit())),
-                new DecisionSheet.Figure("opening offer", plain(deal.mostToPay().opening())),
+                new DecisionSheet.Figure("buy up to", never ? "\u2013" : plain(deal.mostToPay().wholeLimit())),
+                new DecisionSheet.Figure("opening offer", never ? "\u2013" : plain(deal.mostToPay().opening())),
                 new DecisionSheet.Figure("expected profit, " + way.way().label(), Words.whole(way.expectedProfit())),
                 new DecisionSheet.Figure("chance of a loss", Words.percent(way.chanceOfLoss())),
                 new DecisionSheet.Figure("worst 5 % average", Words.whole(way.meanOfWorstTwentieth())),

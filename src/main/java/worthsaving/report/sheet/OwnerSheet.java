@@ -66,7 +66,7 @@ public final class OwnerSheet {
         KeeperOption replace = rescue.replace();
         for (KeeperOption o : plan.options()) {
             if (!o.equals(best)) {
-                because.add(capital(o.name()) + ": " + Words.whole(plan.saving(best, o)) + " more than "
+                because.add(Common.capital(o.name()) + ": " + Words.whole(plan.saving(best, o)) + " more than "
                         + best.name() + ".");
             }
         }
@@ -82,10 +82,6 @@ public final class OwnerSheet {
             because.add("Not even a free repair by the quote would be cheaper than replacing the car.");
         }
         return because;
-    }
-
-    private static String capital(String name) {
-        return name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1);
     }
 
     private SheetChart chart() {
@@ -122,7 +118,7 @@ public final class OwnerSheet {
     }
 
     private List<String> assumptions() {
-        return rescue.assumptions().stream().map(a -> capital(a.text()) + " ("
+        return rescue.assumptions().stream().map(a -> Common.capital(a.text()) + " ("
                 + a.label().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ").").toList();
     }
 }

@@ -8,8 +8,8 @@ import worthsaving.report.sheet.Section.Importance;
 
 /**
  * Makes a sheet fit one page by leaving out lines from the end of its parts, the least important parts first; each
- * part says how many it left out. Parts first give up what they can well do without; where that is still too much,
- * photos are named instead of shown, then the parts give up the rest.
+ * part says how many it left out. Parts first give up what they can well do without, the background all of it; where
+ * that is still too much, photos are named instead of shown, then the parts give up the rest.
  */
 final class PageFit {
 
@@ -20,10 +20,11 @@ final class PageFit {
             new Step(Importance.BACKGROUND, 4), new Step(Importance.SUPPORTS, 5), new Step(Importance.BACKGROUND, 2),
             new Step(Importance.DECIDES, 6), new Step(Importance.SAFETY, 6), new Step(Importance.SUPPORTS, 3),
             new Step(Importance.DECIDES, 5), new Step(Importance.SAFETY, 4), new Step(Importance.DECIDES, 4),
-            new Step(Importance.SAFETY, 3), new Step(Importance.DECIDES, 3), new Step(Importance.SUPPORTS, 2));
+            new Step(Importance.SAFETY, 3), new Step(Importance.DECIDES, 3), new Step(Importance.SUPPORTS, 2),
+            new Step(Importance.BACKGROUND, 0));
     private static final List<Step> LAST_STEPS = List.of(
-            new Step(Importance.BACKGROUND, 0), new Step(Importance.SUPPORTS, 0), new Step(Importance.DECIDES, 1),
-            new Step(Importance.SAFETY, 1), new Step(Importance.DECIDES, 0), new Step(Importance.SAFETY, 0));
+            new Step(Importance.SUPPORTS, 0), new Step(Importance.DECIDES, 1), new Step(Importance.SAFETY, 1),
+            new Step(Importance.DECIDES, 0), new Step(Importance.SAFETY, 0));
     private static final int MOST_PHOTOS = 4;
 
     private PageFit() {}

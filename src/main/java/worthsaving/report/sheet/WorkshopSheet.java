@@ -116,11 +116,8 @@ public final class WorkshopSheet {
 
     private Section.Lines cautions() {
         Section.Lines usual = common.cautions(List.of());
-        List<String> access = work.quote().lines().stream().filter(l -> l.stage() == Quote.Stage.ACCESS)
-                .map(Quote.Line::id).toList();
-        List<String> all = Stream.of(usual.lines().stream(), work.cautions().stream().map(c -> c + "."),
-                        common.accessNotes(access).stream())
-                .flatMap(s -> s).distinct().toList();
+        List<String> all = Stream.concat(usual.lines().stream(), work.cautions().stream().map(c -> c + "."))
+                .distinct().toList();
         return Section.Lines.of(usual.heading(), usual.importance(), all);
     }
 }
