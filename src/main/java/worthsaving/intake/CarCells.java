@@ -65,7 +65,12 @@ final class CarCells {
     }
 
     private Fact<String> lower(Field field) {
-        return Fact.ofNullable(blankToNull(BLANKS.matcher(cells.text(field).toLowerCase(Locale.ROOT)).replaceAll(" ")));
+        String text = cells.text(field);
+        if (text.isEmpty()) {
+            return Fact.unknown();
+        }
+        boolean plain = text.chars().allMatch(Character::isLetterOrDigit);
+        return Fact.known((plain ? text : BLANKS.matcher(text).replaceAll(" ")).toLowerCase(Locale.ROOT));
     }
 
     private static String blankToNull(String text) {
@@ -146,8 +151,11 @@ final class CarCells {
 
     private Fact<Double> number(Field field, double least, double most, String unit) {
         String text = cells.text(field);
+        if (text.isEmpty()) {
+            return Fact.unknown();
+        }
         Optional<Amount> amount = Amount.parse(text);
-        if (text.isEmpty() || amount.filter(a -> a.value() == 0).isPresent()) {
+        if (amount.filter(a -> a.value() == 0).isPresent()) {
             return Fact.unknown();
         }
         boolean fits = amount.filter(a -> a.value() >= least && a.value() <= most && a.mark().isEmpty()).isPresent();

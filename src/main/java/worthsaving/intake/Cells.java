@@ -28,7 +28,11 @@ final class Cells {
 
     /** The cell without blanks around it; empty when there is no such column or the cell says "nothing". */
     String text(Field field) {
-        String text = columns.get(field).map(c -> row.cells().get(c.index()).strip()).orElse("");
+        int index = columns.index(field);
+        String text = index < 0 ? "" : row.cells().get(index).strip();
+        if (text.isEmpty() || Character.isDigit(text.charAt(0))) {
+            return text;
+        }
         // An export of ours puts a quote before what a spreadsheet would take for a formula.
         if (text.length() > 1 && text.charAt(0) == '\'' && FORMULA_STARTS.indexOf(text.charAt(1)) >= 0) {
             text = text.substring(1);

@@ -137,6 +137,12 @@ final class Columns {
         return header.stream().filter(h -> Column.named(h, 0).isPresent()).count();
     }
 
+    /** Position of the column of a field; -1 when there is none. */
+    int index(Field field) {
+        Column column = byField.get(field);
+        return column == null ? -1 : column.index();
+    }
+
     Optional<Column> get(Field field) {
         return Optional.ofNullable(byField.get(field));
     }

@@ -122,12 +122,16 @@ final class EvidenceCells {
 
     private List<String> words(Field field) {
         String text = cells.text(field);
-        return text.isEmpty()
-                ? List.of()
-                : BETWEEN_IDS.splitAsStream(text).filter(w -> !w.isEmpty()).distinct().toList();
+        if (text.isEmpty() || text.chars().allMatch(Character::isLetterOrDigit)) {
+            return text.isEmpty() ? List.of() : List.of(text);
+        }
+        return BETWEEN_IDS.splitAsStream(text).filter(w -> !w.isEmpty()).distinct().toList();
     }
 
     Exposure exposure() {
+        if (cells.text(Field.DROVE_ON).isEmpty() && cells.text(Field.STOPPED_AT_ONCE).isEmpty()) {
+            return Exposure.UNKNOWN;
+        }
         Map<Hazard, Level> levels = new EnumMap<>(Hazard.class);
         hazards(Field.DROVE_ON, Level.DRIVEN_ON, levels);
         hazards(Field.STOPPED_AT_ONCE, Level.STOPPED_AT_ONCE, levels);
@@ -135,8 +139,9 @@ final class EvidenceCells {
     }
 
     private void hazards(Field field, Level level, Map<Hazard, Level> levels) {
-        List<String> names = Arrays.stream(Hazard.values()).map(Enum::name).toList();
-        for (String word : words(field)) {
+        List<String> words = words(field);
+        List<String> names = words.isEmpty() ? List.of() : Arrays.stream(Hazard.values()).map(Enum::name).toList();
+        for (String word : words) {
             String name = word.toUpperCase(Locale.ROOT).replace('-', '_');
             if (!names.contains(name)) {
                 cells.refuse(field, "there is no hazard " + Cells.shown(word),
@@ -154,13 +159,7 @@ final class EvidenceCells {
         if (text.isEmpty()) {
             return List.of();
         }
-        List<ReadCode> codes = plain(words(Field.CODES)).orElseGet(() -> ScanReport.read(text).codes());
-        for (String word : BETWEEN_CODES.split(text)) {
-            if (!word.isEmpty() && TroubleCode.parse(word).isEmpty() && !STATUS.matcher(word).matches()) {
-                cells.refuse(Field.CODES, Cells.shown(word) + " is no trouble code",
-                        "write P, C, B or U, a digit 0 to 3 and three hexadecimal digits, such as P0016");
-            }
-        }
+        List<ReadCode> codes = plain(words(Field.CODES)).orElseGet(() -> report(text));
         for (ReadCode read : codes) {
             TroubleCode code = read.code();
             if (!vocabulary.findings().isEmpty() && vocabulary.findings(code).isEmpty()) {
@@ -170,6 +169,16 @@ final class EvidenceCells {
             }
         }
         return codes;
+    }
+
+    private List<ReadCode> report(String text) {
+        for (String word : BETWEEN_CODES.split(text)) {
+            if (!word.isEmpty() && TroubleCode.parse(word).isEmpty() && !STATUS.matcher(word).matches()) {
+                cells.refuse(Field.CODES, Cells.shown(word) + " is no trouble code",
+                        "write P, C, B or U, a digit 0 to 3 and three hexadecimal digits, such as P0016");
+            }
+        }
+        return ScanReport.read(text).codes();
     }
 
     /** Nearly all cells are plain lists of codes; they need no search. */

@@ -93,17 +93,16 @@ final class FigureCells {
             return Fact.unknown();
         }
         int latest = Math.min(seen.getYear(), settings.today().getYear()) + 1;
-        Matcher full = FULL_YEAR.matcher(text);
-        Matcher brief = SHORT_YEAR.matcher(text);
-        if (full.matches()) {
-            int year = Integer.parseInt(full.group(1));
+        Matcher m = FULL_YEAR.matcher(text);
+        if (m.matches()) {
+            int year = number(m, 1);
             if (year >= FIRST_YEAR && year <= latest) {
                 return Fact.known(year);
             }
             cells.refuse(Field.YEAR, year + " is no model year between " + FIRST_YEAR + " and " + latest
                     + ", the year after it was seen", "write the model year with four digits");
-        } else if (brief.matches()) {
-            int year = 2000 + Integer.parseInt(brief.group(1));
+        } else if (m.usePattern(SHORT_YEAR).matches()) {
+            int year = 2000 + number(m, 1);
             return Fact.assumed(year > latest ? year - 100 : year, "the table gives two digits of the year");
         } else {
             cells.refuse(Field.YEAR, Cells.shown(text) + " is no year", "write the model year with four digits");

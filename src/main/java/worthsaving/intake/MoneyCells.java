@@ -66,6 +66,9 @@ final class MoneyCells {
                 return said;
             }
         }
+        if (mark.isEmpty()) {
+            return said.or(() -> Optional.of(usual));
+        }
         Matcher parts = MARK_PART.matcher(mark);
         while (parts.find()) {
             if (SALE_WORDS.contains(parts.group().toUpperCase(Locale.ROOT))) {

@@ -140,7 +140,8 @@ final class Words {
     }
 
     private static <T> Optional<T> look(Map<String, T> words, String word) {
-        return Optional.ofNullable(words.get(
+        T asItStands = words.get(word);
+        return asItStands != null ? Optional.of(asItStands) : Optional.ofNullable(words.get(
                 BETWEEN_WORDS.matcher(word.toLowerCase(Locale.ROOT)).replaceAll(" ").strip()));
     }
 
