@@ -1,8 +1,8 @@
 """Pictures for a model card: held-out residuals by age, mileage and make, and the learning curve.
 
-Usage: pictures.py MODEL OUT.csv CURVE.csv, for example
+Usage: pictures.py MODEL OUT.csv [CURVE.csv], for example
     pictures.py us target/benchmark/us_classifieds_2018_19_cars_standard_out.csv target/benchmark/us_curve.csv
-OUT.csv is what Benchmark.java printed, CURVE.csv what `benchmark.py curve` printed. Writes docs/valuation/MODEL_*.png
+OUT.csv is what Benchmark.java wrote, CURVE.csv what `benchmark.py curve` printed. Writes docs/valuation/MODEL_*.png
 and puts them at the end of models/MODEL.md.
 """
 import sys
@@ -55,9 +55,9 @@ def residuals(model, out):
         ax.axhline(0, color=ZERO, linewidth=0.8)
         ax.set_ylabel("ln price less predicted median")
     axes[2].axvline(0, color=ZERO, linewidth=0.8)
-    axes[2].set_xlabel("ln price less predicted median, by make (cars)")
+    axes[2].set_xlabel("ln price less predicted median, by make (adverts)")
     axes[0].legend(frameon=False, fontsize=8)
-    figure.suptitle(f"{len(d):,} cars kept apart from the fit", fontsize=10)
+    figure.suptitle(f"{len(d):,} adverts kept apart from the fit", fontsize=10)
     return save(figure, f"{model}_residuals")
 
 
@@ -84,17 +84,19 @@ def save(figure, name):
 
 
 def main():
-    model, out, learning = sys.argv[1:4]
-    pictures = [residuals(model, out), curve(model, learning)]
-    setting = "quick setting" if "_quick_" in out else "standard setting"
+    model, out = sys.argv[1:3]
+    pictures = {"Residuals by age, mileage and make": residuals(model, out)}
+    if len(sys.argv) > 3:
+        pictures["Learning curve"] = curve(model, sys.argv[3])
+    setting = "quick" if "_quick_" in out else "standard"
+    held = "single adverts" if "_adverts_" in out else "all adverts of a car"
     card = f"models/{model}.md"
     with open(card, encoding="utf-8") as f:
         text = f.read().split(HEADING)[0]
-    titles = ("Residuals by age, mileage and make", "Learning curve")
-    links = "".join(f"\n![{t}](../{p})\n" for t, p in zip(titles, pictures))
     with open(card, "w", encoding="utf-8") as f:
-        f.write(text + HEADING + f"\nOf a model ({setting}) fitted on four fifths of the rows and judged on the rest; "
-                "`src/bench/valuation/pictures.py`.\n" + links)
+        f.write(text + HEADING + f"\nOf a model ({setting} setting) fitted on four fifths and judged on the rest, "
+                f"{held} kept apart; `src/bench/valuation/pictures.py`.\n")
+        f.write("".join(f"\n![{title}](../{path})\n" for title, path in pictures.items()))
 
 
 if __name__ == "__main__":

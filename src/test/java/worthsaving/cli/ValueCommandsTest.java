@@ -121,6 +121,17 @@ class ValueCommandsTest {
     }
 
     @Test
+    void the_british_model_judges_in_pounds_and_miles() throws IOException {
+        String lot = file("uk.csv", "id,year,make,model,odometer,price,title\nB1,2014,Vauxhall,Corsa,52000,1500,clean\n");
+        Run run = Run.of("explain", lot, "--model", "uk", "--today", "2020-07-01", "--place", "uk_private");
+
+        assertThat(run.code()).isEqualTo(ExitCode.OK);
+        assertThat(run.out()).contains("Market UK (United Kingdom): money in GBP, odometers in miles",
+                "asked 1,500 GBP", "52,000 miles");
+        assertThat(run.out()).doesNotContain(" km").doesNotContain("EUR");
+    }
+
+    @Test
     void another_factor_for_the_catalogues_money_changes_the_deal_and_is_the_users() throws IOException {
         String lot = file("de.csv", GERMAN);
         Run cheap = Run.of("judge", "--json", lot, "--model", "de", "--today", "2016-04-01", "--catalogue-money", "0.5");

@@ -70,6 +70,23 @@ class ShippedModelTest {
                 .isBetween(least, most);
     }
 
+    /** Bounds: the middle 80 % of the asking prices of such cars in the data, a fifth wider. */
+    @ParameterizedTest
+    @CsvSource({
+        "2016, ford, fiesta, 30000, 6100, 11900",
+        "2014, vauxhall, corsa, 52000, 3500, 7000",
+        "2013, bmw, 3 series, 85000, 6700, 13500",
+        "2016, toyota, yaris, 30000, 6500, 14400"
+    })
+    void an_ordinary_car_of_2020_is_worth_in_pounds_what_british_adverts_asked(
+            int year, String make, String model, double miles, double least, double most) throws IOException {
+        Vehicle car = InventedMarket.car(make, model, year, miles).build();
+        ValueForecast forecast = valuer(read(Path.of("models/uk.json"))).forecast(car, LocalDate.of(2020, 7, 1));
+
+        assertThat(forecast.quantile(0.5).amount()).isBetween(least, most);
+        assertThat(forecast.quantile(0.5).currency().getCurrencyCode()).isEqualTo("GBP");
+    }
+
     @Test
     void more_miles_and_more_years_are_worth_less() throws IOException {
         Valuer valuer = valuer(read(Path.of("models/us.json")));
