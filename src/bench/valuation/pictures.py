@@ -45,7 +45,7 @@ def by_make(ax, make, left):
 def residuals(model, out):
     d = pd.read_csv(out)
     left = (np.log(d["price"]) - np.log(d["q50"])).to_numpy()
-    figure, axes = plt.subplots(1, 3, figsize=(11, 3.8), gridspec_kw=dict(width_ratios=[1, 1, 1.1]))
+    figure, axes = plt.subplots(1, 3, figsize=(11, 4), gridspec_kw=dict(width_ratios=[1, 1, 1.1]))
     by_bins(axes[0], d["age"].to_numpy(), left, "age, years")
     by_bins(axes[1], d["miles"].to_numpy() / 1000, left, "odometer, thousand miles")
     by_make(axes[2], d["make"], left)
@@ -55,7 +55,7 @@ def residuals(model, out):
         ax.axhline(0, color=ZERO, linewidth=0.8)
         ax.set_ylabel("ln price less predicted median")
     axes[2].axvline(0, color=ZERO, linewidth=0.8)
-    axes[2].set_xlabel("ln price less predicted median, by make (adverts)")
+    axes[2].set_xlabel("the same by make (adverts)")
     axes[0].legend(frameon=False, fontsize=8)
     figure.suptitle(f"{len(d):,} adverts kept apart from the fit", fontsize=10)
     return save(figure, f"{model}_residuals")
