@@ -12,6 +12,11 @@ public final class Figures {
 
     private Figures() {}
 
+    /** Keeps a currency and its amount on one line. */
+    public static String whole(String sentence) {
+        return sentence.replaceAll("\\b([A-Z]{3}) (?=[-\u2212]?[0-9])", "$1\u00a0").replaceAll("(?<=\u00a0)-", "\u2212");
+    }
+
     /** Whole units without the currency, such as {@code 2,300}. */
     public static String amount(double amount) {
         return signed(Math.rint(amount), "%,.0f");

@@ -43,6 +43,12 @@ class FiguresTest {
     }
 
     @Test
+    void a_currency_stays_with_its_amount_on_one_line() {
+        assertThat(Figures.whole("averages USD -3,123. A price of USD 84, as USD says."))
+                .isEqualTo("averages USD\u00a0\u22123,123. A price of USD\u00a084, as USD says.");
+    }
+
+    @Test
     void a_range_without_width_is_one_figure() {
         assertThat(Figures.money(MoneyRange.usd(60, 80, 120))).isEqualTo("USD 60 \u2013 120");
         assertThat(Figures.money(MoneyRange.usd(80, 80, 80))).isEqualTo("USD 80");

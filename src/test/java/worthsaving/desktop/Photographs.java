@@ -3,6 +3,7 @@ package worthsaving.desktop;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
@@ -24,8 +25,9 @@ import javafx.stage.Stage;
 import javafx.stage.Window;
 
 /**
- * Photographs every screen: at 1280 x 800 light and dark, at twice that scale and at 1920 x 1080 light. Run with the
- * folder for the pictures as argument, on a display of at least 2000 x 1200 and with -Dprism.order=sw.
+ * Photographs every screen at 1280 x 800 light and dark, and one of each layout at twice that scale and at 1920 x 1080.
+ * Run with the folder for the pictures as argument, on a display of at least 2000 x 1200 and with -Dprism.order=sw;
+ * -Donly=car-.* takes only the screens so named.
  */
 public final class Photographs {
 
@@ -34,6 +36,9 @@ public final class Photographs {
     private static final int HEIGHT = 800;
     private static final int ROWS = 1_000;
     private static final int ROUGH = 256;
+    /** Screens of each kind of layout; they are taken at 1920 x 1080 and at twice the scale as well. */
+    private static final Set<String> LARGE = Set.of(
+            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue");
 
     private final Path folder;
     private Workbench bench;
@@ -131,7 +136,7 @@ public final class Photographs {
 
     private void car() throws Exception {
         onScreen(() -> {
-            bench.openCar(bench.lot().listing(System.getProperty("car", "L04")).orElseThrow());
+            bench.openCar(bench.lot().listing(System.getProperty("car", "L22")).orElseThrow());
             return null;
         });
         await(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get()
@@ -187,14 +192,19 @@ public final class Photographs {
     }
 
     private void pictures(String name) throws Exception {
+        if (!name.matches(System.getProperty("only", ".*"))) {
+            return;
+        }
         picture(name + "-light", 1);
-        picture(name + "-light-2x", 2);
         theme();
         picture(name + "-dark", 1);
         theme();
-        size(1920, 1080);
-        picture(name + "-light-1920", 1);
-        size(WIDTH, HEIGHT);
+        if (LARGE.contains(name)) {
+            picture(name + "-light-2x", 2);
+            size(1920, 1080);
+            picture(name + "-light-1920", 1);
+            size(WIDTH, HEIGHT);
+        }
     }
 
     private void theme() throws Exception {

@@ -49,7 +49,7 @@ final class DecisionView extends VBox {
         }
         reasons.getChildren().add(Words.plain(Texts.of(key), "subheading"));
         for (String sentence : sentences) {
-            Label text = Words.wrapped(sentence);
+            Label text = Words.wrapped(Figures.whole(sentence));
             HBox.setHgrow(text, Priority.ALWAYS);
             reasons.getChildren().add(new HBox(6, Words.whole("\u2022"), text));
         }

@@ -71,6 +71,12 @@ final class WhyPane extends VBox {
         return why;
     }
 
+    /** As high as its lines, within what the screen allows it; the page above gives way and scrolls. */
+    @Override
+    protected double computeMinHeight(double width) {
+        return Math.min(computePrefHeight(width), getMaxHeight());
+    }
+
     private void show(boolean open) {
         setVisible(open);
         setManaged(open);

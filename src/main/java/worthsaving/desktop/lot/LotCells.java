@@ -94,10 +94,10 @@ final class LotCells {
 
         @Override
         void show(LotRow row) {
-            text.setText(column.text(row));
+            text.setText(column.brief(row));
             setGraphic(text);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-            setTooltip(new Tooltip(text.getText()));
+            setTooltip(new Tooltip(column.text(row)));
         }
     }
 
@@ -131,7 +131,7 @@ final class LotCells {
             under.setText(words.apply(row));
             setGraphic(box);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-            setTooltip(row.listing().story().isBlank() ? null : new Tooltip(row.listing().story()));
+            setTooltip(new Tooltip((name.getText() + '\n' + row.listing().story()).strip()));
         }
     }
 

@@ -16,19 +16,19 @@ public enum LotColumn {
     RANK(3, r -> Integer.toString(r.rank()), LotRow::rank),
     VERDICT(9.2, r -> Texts.of("verdict", r.standing().verdict().kind()),
             r -> r.standing().verdict().kind().ordinal()),
-    CAR(17, r -> CarNames.title(r.listing().vehicle()), Comparator.comparing(
+    CAR(19.2, r -> CarNames.title(r.listing().vehicle()), Comparator.comparing(
             (LotRow r) -> CarNames.title(r.listing().vehicle()).toLowerCase(Locale.ROOT))),
     ASK(5.5, r -> money(r.ask()), r -> amount(r.ask())),
     MOST(6, r -> money(r.standing().mostToPay().wholeLimit()), r -> amount(r.standing().mostToPay().limit())),
     PROFIT(6.2, r -> Figures.amount(r.standing().expectedProfit().amount()),
             r -> r.standing().expectedProfit().amount()),
     LOSS(5.5, r -> Figures.percent(r.standing().chanceOfLoss()), r -> r.standing().chanceOfLoss()),
-    OUTCOME(10, LotColumn::strip, r -> r.standing().worstTwentieth().amount()),
-    HOURS(4.8, r -> Figures.hours(r.standing().ownHours().value()), r -> r.standing().ownHours().value()),
-    DAYS(4.5, r -> Figures.days(r.standing().days()), r -> r.standing().days()),
+    OUTCOME(8.8, LotColumn::strip, r -> r.standing().worstTwentieth().amount()),
+    HOURS(4.6, r -> Figures.hours(r.standing().ownHours().value()), r -> r.standing().ownHours().value()),
+    DAYS(4.2, r -> Figures.days(r.standing().days()), r -> r.standing().days()),
     CHECK(12.4, r -> r.nextCheck().orElse(Texts.of("lot.no_check")),
             r -> -r.standing().nextCheck().map(c -> c.net().amount()).orElse(0.0)),
-    LIKELY(11.5, r -> String.join(", ", r.likely()), Comparator.comparing((LotRow r) -> String.join(", ", r.likely())));
+    LIKELY(11, r -> String.join("; ", r.likely()), Comparator.comparing((LotRow r) -> String.join("; ", r.likely())));
 
     private static final double WIDEST_NUMBER = 7;
 
@@ -66,6 +66,12 @@ public enum LotColumn {
 
     public String text(LotRow row) {
         return text.apply(row);
+    }
+
+    /** What fits into two lines of a cell. */
+    String brief(LotRow row) {
+        return this == LIKELY && row.likely().size() > 1
+                ? Texts.of("lot.and_more", row.likely().get(0), row.likely().size() - 1) : text(row);
     }
 
     public Comparator<LotRow> order() {

@@ -16,7 +16,7 @@ class LotColumnTest {
     @ParameterizedTest
     @CsvSource({"RANK,2", "VERDICT,Offer less", "CAR,2010 Ford Focus SE", "ASK,'1,002'", "MOST,'1,200'",
             "PROFIT,\u221250",
-        "LOSS,20 %", "HOURS,12", "DAYS,33", "LIKELY,'Head gasket, Water pump'", "CHECK,none worth its cost",
+        "LOSS,20 %", "HOURS,12", "DAYS,33", "LIKELY,'Head gasket; Water pump'", "CHECK,none worth its cost",
         "OUTCOME,'9 times in 10 between \u2212950 and 850'"})
     void texts_of_a_row(LotColumn column, String text) {
         assertThat(column.text(rows.get(1))).isEqualTo(text);
@@ -26,6 +26,12 @@ class LotColumnTest {
     @CsvSource({"VERDICT,Walk away", "PROFIT,0", "LOSS,20 %", "HOURS,12", "DAYS,33"})
     void a_car_not_worth_buying_shows_how_far_off_it_is(LotColumn column, String text) {
         assertThat(column.text(rows.get(2))).isEqualTo(text);
+    }
+
+    @Test
+    void a_cell_shows_the_likeliest_and_how_many_more() {
+        assertThat(LotColumn.LIKELY.brief(rows.get(1))).isEqualTo("Head gasket +1");
+        assertThat(LotColumn.CHECK.brief(rows.get(1))).isEqualTo(LotColumn.CHECK.text(rows.get(1)));
     }
 
     @Test
