@@ -135,7 +135,7 @@ class CarWindowTest {
         WaitForAsyncUtils.waitForFxEvents();
         var mark = window.bench().car().marksProperty().get().get(Lever.PRICE);
         assertThat(window.text(robot, "#turning-lever-price")).contains(mark.at().isPresent()
-                ? Lever.PRICE.text(mark.at().getAsDouble(), Money.USD) : "does not turn in this range");
+                ? Lever.PRICE.text(mark.at().getAsDouble(), Money.USD) : "does not turn here");
         ItemDial item = window.bench().car().seen().orElseThrow().main().keySet().iterator().next();
         Slider slider = robot.lookup("#" + item.id()).query();
         robot.interact(() -> slider.adjustValue(100));

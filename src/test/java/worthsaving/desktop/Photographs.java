@@ -13,7 +13,6 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
-import javafx.scene.control.Tab;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
@@ -135,23 +134,9 @@ public final class Photographs {
     }
 
     private void car() throws Exception {
-        onScreen(() -> {
-            bench.openCar(bench.lot().listing(System.getProperty("car", "L22")).orElseThrow());
-            return null;
-        });
-        await(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get()
-                && !bench.car().marksProperty().get().isEmpty());
+        open(System.getProperty("car", "L22"));
+        pages("tab-decision", "tab-matters");
         TabPane tabs = (TabPane) bench.lookup("#car .tab-pane");
-        for (Tab tab : tabs.getTabs()) {
-            onScreen(() -> {
-                tabs.getSelectionModel().select(tab);
-                return null;
-            });
-            if (tab.getId().equals("tab-matters")) {
-                await(() -> bench.car().matters().mattersProperty().get() != null);
-            }
-            pictures("car-" + tab.getId().replace("tab-", ""));
-        }
         onScreen(() -> {
             tabs.getSelectionModel().selectFirst();
             ((Button) bench.lookup("#why-profit")).fire();
@@ -163,6 +148,31 @@ public final class Photographs {
             return null;
         });
         sheet();
+        open("L04");
+        pages("tab-items", "tab-plan", "tab-ways", "tab-value", "tab-facts");
+    }
+
+    private void open(String car) throws Exception {
+        onScreen(() -> {
+            bench.openCar(bench.lot().listing(car).orElseThrow());
+            return null;
+        });
+        await(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get()
+                && !bench.car().marksProperty().get().isEmpty());
+    }
+
+    private void pages(String... ids) throws Exception {
+        TabPane tabs = (TabPane) bench.lookup("#car .tab-pane");
+        for (String id : ids) {
+            onScreen(() -> {
+                tabs.getTabs().stream().filter(t -> t.getId().equals(id)).forEach(tabs.getSelectionModel()::select);
+                return null;
+            });
+            if (id.equals("tab-matters")) {
+                await(() -> bench.car().matters().mattersProperty().get() != null);
+            }
+            pictures("car-" + id.replace("tab-", ""));
+        }
     }
 
     /** The dialog is a window of its own. */
@@ -173,7 +183,9 @@ public final class Photographs {
         });
         Parent dialog = onScreen(() -> Window.getWindows().stream().filter(w -> w != stage)
                 .map(w -> w.getScene().getRoot()).findFirst().orElseThrow());
-        picture(dialog, "sheet-dialog-light", 2);
+        if ("sheet-dialog".matches(System.getProperty("only", ".*"))) {
+            picture(dialog, "sheet-dialog-light", 2);
+        }
         onScreen(() -> {
             dialog.getScene().getWindow().hide();
             return null;

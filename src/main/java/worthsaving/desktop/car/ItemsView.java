@@ -6,6 +6,7 @@ import javafx.scene.control.Tooltip;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
@@ -55,6 +56,7 @@ final class ItemsView extends VBox {
         double em = Words.plain("").getFont().getSize();
         ChanceBar bar = new ChanceBar(item.before(), item.now());
         bar.setPrefWidth(BAR * em);
+        bar.setMinWidth(Region.USE_PREF_SIZE);
         HBox head = new HBox(10, name, chance, bar,
                 why.button(Why.Topic.ITEM, item.id(), item.name()));
         VBox box = new VBox(2, head);

@@ -16,19 +16,19 @@ public enum LotColumn {
     RANK(3, r -> Integer.toString(r.rank()), LotRow::rank),
     VERDICT(9.2, r -> Texts.of("verdict", r.standing().verdict().kind()),
             r -> r.standing().verdict().kind().ordinal()),
-    CAR(19.2, r -> CarNames.title(r.listing().vehicle()), Comparator.comparing(
+    CAR(19.8, r -> CarNames.title(r.listing().vehicle()), Comparator.comparing(
             (LotRow r) -> CarNames.title(r.listing().vehicle()).toLowerCase(Locale.ROOT))),
-    ASK(5.5, r -> money(r.ask()), r -> amount(r.ask())),
-    MOST(6, r -> money(r.standing().mostToPay().wholeLimit()), r -> amount(r.standing().mostToPay().limit())),
+    ASK(5, r -> money(r.ask()), r -> amount(r.ask())),
+    MOST(5.6, r -> money(r.standing().mostToPay().wholeLimit()), r -> amount(r.standing().mostToPay().limit())),
     PROFIT(6.2, r -> Figures.amount(r.standing().expectedProfit().amount()),
             r -> r.standing().expectedProfit().amount()),
-    LOSS(5.5, r -> Figures.percent(r.standing().chanceOfLoss()), r -> r.standing().chanceOfLoss()),
-    OUTCOME(8.8, LotColumn::strip, r -> r.standing().worstTwentieth().amount()),
+    LOSS(5.3, r -> Figures.percent(r.standing().chanceOfLoss()), r -> r.standing().chanceOfLoss()),
+    OUTCOME(8.2, LotColumn::strip, r -> r.standing().worstTwentieth().amount()),
     HOURS(4.6, r -> Figures.hours(r.standing().ownHours().value()), r -> r.standing().ownHours().value()),
     DAYS(4.2, r -> Figures.days(r.standing().days()), r -> r.standing().days()),
-    CHECK(12.4, r -> r.nextCheck().orElse(Texts.of("lot.no_check")),
+    CHECK(12.5, r -> r.nextCheck().orElse(Texts.of("lot.no_check")),
             r -> -r.standing().nextCheck().map(c -> c.net().amount()).orElse(0.0)),
-    LIKELY(11, r -> String.join("; ", r.likely()), Comparator.comparing((LotRow r) -> String.join("; ", r.likely())));
+    LIKELY(12, r -> String.join("; ", r.likely()), Comparator.comparing((LotRow r) -> String.join("; ", r.likely())));
 
     private static final double WIDEST_NUMBER = 7;
 

@@ -68,7 +68,7 @@ class MarksTest {
         assertThat(TurningWords.of(Lever.VALUE, Turning.at(99, false, 0, 9_000), Money.USD))
                 .contains("loses money below 99 %");
         assertThat(TurningWords.of(Lever.DAYS, Turning.at(999, true, 0, 120), Money.USD))
-                .isEqualTo("does not turn in this range: earns money throughout");
+                .isEqualTo("does not turn here: always earns");
     }
 
     @Test
