@@ -3,6 +3,7 @@ package worthsaving.desktop;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
@@ -26,7 +27,7 @@ import javafx.stage.Window;
 /**
  * Photographs every screen at 1280 x 800 light and dark, and one of each layout at twice that scale and at 1920 x 1080.
  * Run with the folder for the pictures as argument, on a display of at least 2000 x 1200 and with -Dprism.order=sw;
- * -Donly=car-.* takes only the screens so named.
+ * -Dscreens=lot,car takes only those.
  */
 public final class Photographs {
 
@@ -69,14 +70,33 @@ public final class Photographs {
             return null;
         });
         judged();
-        pictures("lot");
-        lot();
-        car();
-        onScreen(() -> {
-            bench.showCatalogue();
-            return null;
-        });
-        pictures("catalogue");
+        if (wanted("lot")) {
+            pictures("lot");
+            lot();
+        }
+        if (wanted("car")) {
+            car();
+        }
+        if (wanted("catalogue")) {
+            onScreen(() -> {
+                bench.showCatalogue();
+                return null;
+            });
+            pictures("catalogue");
+        }
+        if (wanted("problems")) {
+            problems(project);
+        }
+        if (wanted("long")) {
+            longLot(project, ground);
+        }
+    }
+
+    private static boolean wanted(String screen) {
+        return List.of(System.getProperty("screens", "lot,car,catalogue,problems,long").split(",")).contains(screen);
+    }
+
+    private void problems(ProjectFolder project) throws Exception {
         onScreen(() -> {
             bench.showLot();
             bench.open(project.sampleLot().resolveSibling("bad").resolve("cells.csv"));
@@ -85,7 +105,6 @@ public final class Photographs {
         await(() -> !bench.lot().busyProperty().get() && !bench.lot().problems().isEmpty());
         expand("#lot-problems", true);
         pictures("lot-problems");
-        longLot(project, ground);
     }
 
     /** So many rows are judged roughly: it is their number that shall be seen. */
@@ -183,9 +202,7 @@ public final class Photographs {
         });
         Parent dialog = onScreen(() -> Window.getWindows().stream().filter(w -> w != stage)
                 .map(w -> w.getScene().getRoot()).findFirst().orElseThrow());
-        if ("sheet-dialog".matches(System.getProperty("only", ".*"))) {
-            picture(dialog, "sheet-dialog-light", 2);
-        }
+        picture(dialog, "sheet-dialog-light", 2);
         onScreen(() -> {
             dialog.getScene().getWindow().hide();
             return null;
@@ -198,15 +215,14 @@ public final class Photographs {
 
     private void expand(String pane, boolean expanded) throws Exception {
         onScreen(() -> {
-            ((TitledPane) bench.lookup(pane)).setExpanded(expanded);
+            TitledPane titled = (TitledPane) bench.lookup(pane);
+            titled.setAnimated(false);
+            titled.setExpanded(expanded);
             return null;
         });
     }
 
     private void pictures(String name) throws Exception {
-        if (!name.matches(System.getProperty("only", ".*"))) {
-            return;
-        }
         picture(name + "-light", 1);
         theme();
         picture(name + "-dark", 1);

@@ -16,6 +16,7 @@ import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
 import org.testfx.api.FxRobot;
+import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.WayOut;
@@ -34,7 +35,8 @@ final class RealWindow {
             + "A,2012,ford,focus,98000,1200,clean,CRANKS_NO_START,\n"
             + "B,2014,honda,civic,88000,2600,clean,NO_CRANK,\n"
             + "C,2010,toyota,prius,161800,1100,clean,OVERHEATS,WATER_PUMP\n";
-    private static final int PATIENCE = 120;
+    /** Seconds; a machine may be busy with other work. */
+    private static final int PATIENCE = 180;
 
     private final ExecutorService background = Executors.newFixedThreadPool(2);
     private final Settings settings = Settings.inMemory();
@@ -44,6 +46,7 @@ final class RealWindow {
     static void software() {
         System.setProperty("prism.order", "sw");
         System.setProperty("testfx.robot", "glass");
+        FxToolkit.toolkitContext().setSetupTimeoutInMillis(PATIENCE * 1_000L);
     }
 
     void start(Stage stage, Path folder) throws IOException {

@@ -4,6 +4,7 @@ import java.io.File;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import javafx.beans.value.ObservableBooleanValue;
 import javafx.print.PageLayout;
 import javafx.print.PrinterJob;
 import javafx.scene.Node;
@@ -45,18 +46,27 @@ public final class SheetDialog extends Dialog<Void> {
         quote.setId("sheet-quote");
         quote.textProperty().addListener((o, was, is) -> model.setQuote(is));
         quote.disableProperty().bind(whom.valueProperty().isNotEqualTo(Audience.OWNER));
+        Node quoted = field("sheet.quote", quote);
+        shownWhile(quoted, quote.disabledProperty().not());
         Label photos = Words.wrapped("", "soft");
         photos.textProperty().bind(model.photoNamesProperty());
+        shownWhile(photos, photos.textProperty().isNotEmpty());
         Label message = Words.wrapped("", "soft");
         message.setId("sheet-message");
         message.textProperty().bind(model.messageProperty());
         HBox actions = new HBox(8, button("sheet.pdf", () -> save("sheet.pdf_files", "*.pdf")),
                 button("sheet.html", () -> save("sheet.html_files", "*.html")), button("sheet.print", this::print));
         actions.disableProperty().bind(model.busyProperty());
-        VBox content = new VBox(8, field("sheet.whom", whom), field("sheet.quote", quote),
+        VBox content = new VBox(8, field("sheet.whom", whom), quoted,
                 button("sheet.photos", this::choosePhotos), photos, actions, message);
+        content.getStyleClass().add("padded");
         content.setPrefWidth(420);
         getDialogPane().setContent(content);
+    }
+
+    private static void shownWhile(Node node, ObservableBooleanValue needed) {
+        node.visibleProperty().bind(needed);
+        node.managedProperty().bind(needed);
     }
 
     private static Node field(String key, Node control) {

@@ -1,7 +1,9 @@
 package worthsaving.desktop.catalogue;
 
+import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.ListCell;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.Words;
 
@@ -16,15 +18,9 @@ final class EntryCell extends ListCell<Entry> {
 
     EntryCell() {
         box.prefWidthProperty().bind(widthProperty().subtract(SIDES));
+        box.setAlignment(Pos.CENTER_LEFT);
+        name.setMinHeight(0);
         setPrefWidth(0);
-    }
-
-    /** A cell asks for one line's height unless it is told the width that its words are wrapped to. */
-    @Override
-    protected double computePrefHeight(double width) {
-        return getGraphic() == null
-                ? super.computePrefHeight(width)
-                : box.prefHeight(getWidth() - SIDES) + snappedTopInset() + snappedBottomInset();
     }
 
     @Override
@@ -33,9 +29,11 @@ final class EntryCell extends ListCell<Entry> {
         setText(null);
         if (empty || entry == null) {
             setGraphic(null);
+            setTooltip(null);
             return;
         }
         name.setText(entry.name());
+        setTooltip(new Tooltip(entry.name()));
         group.setText(BoxWords.group(entry.group()));
         group.setVisible(!entry.group().isBlank());
         group.setManaged(group.isVisible());
