@@ -10,8 +10,7 @@ import javafx.scene.input.KeyEvent;
 /** Keeps a shortcut that is held down from being carried out again and again, where once is all that is meant. */
 final class HeldKeys {
 
-    private static final Set<Shortcuts> AGAIN = EnumSet.of(
-            Shortcuts.UNDO, Shortcuts.REDO, Shortcuts.BIGGER, Shortcuts.SMALLER);
+    private static final Set<Shortcuts> ONCE = EnumSet.complementOf(EnumSet.of(Shortcuts.UNDO, Shortcuts.REDO));
 
     private final Set<KeyCode> down = new HashSet<>();
 
@@ -32,8 +31,7 @@ final class HeldKeys {
     }
 
     private void pressed(KeyEvent event) {
-        if (!down.add(event.getCode()) && EnumSet.complementOf(EnumSet.copyOf(AGAIN)).stream()
-                .anyMatch(s -> s.keys().match(event))) {
+        if (!down.add(event.getCode()) && ONCE.stream().anyMatch(s -> s.matches(event))) {
             event.consume();
         }
     }

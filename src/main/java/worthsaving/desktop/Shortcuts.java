@@ -5,6 +5,7 @@ import java.util.stream.Stream;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
 import javafx.scene.input.KeyCombination;
+import javafx.scene.input.KeyEvent;
 
 /** Every keyboard shortcut of the window. */
 public enum Shortcuts {
@@ -39,6 +40,10 @@ public enum Shortcuts {
     /** The one that menus show. */
     public KeyCombination keys() {
         return keys.get(0);
+    }
+
+    boolean matches(KeyEvent event) {
+        return keys.stream().anyMatch(k -> k.match(event));
     }
 
     List<KeyCombination> otherKeys() {
