@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyDoubleProperty;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.SimpleObjectProperty;
@@ -50,7 +51,10 @@ final class LotTable extends TableView<LotRow> {
         setAccessibleText(Texts.of("lot.table"));
         setTableMenuButtonVisible(true);
         getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
-        setPlaceholder(new Label(Texts.of("lot.nothing")));
+        Label nothing = new Label();
+        nothing.textProperty().bind(Bindings.when(model.busyProperty())
+                .then(Texts.of("lot.not_yet")).otherwise(Texts.of("lot.nothing")));
+        setPlaceholder(nothing);
         shown = new FilteredList<>(model.rows());
         SortedList<LotRow> sorted = new SortedList<>(shown);
         sorted.comparatorProperty().bind(comparatorProperty());
