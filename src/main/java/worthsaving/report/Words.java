@@ -17,7 +17,7 @@ public final class Words {
     public static String verdict(Verdict.Kind kind) {
         return switch (kind) {
             case BUY -> "buy";
-            case BUY_BELOW -> "bargain";
+            case BUY_BELOW -> "offer less";
             case CHECK_FIRST -> "check first";
             case WALK_AWAY -> "walk away";
             case HARD_STOP -> "STOP";
