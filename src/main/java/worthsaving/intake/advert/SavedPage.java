@@ -87,7 +87,8 @@ public record SavedPage(String text, Optional<String> problem) {
 
             @Override
             public void tail(Node node, int depth) {
-                if (node instanceof Element e && (e.isBlock() || e.normalName().equals("td"))) {
+                if (node instanceof Element e && !e.normalName().equals("br")
+                        && (e.isBlock() || e.normalName().equals("td"))) {
                     words.append(e.isBlock() ? '\n' : ' ');
                 }
             }
