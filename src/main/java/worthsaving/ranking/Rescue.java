@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import worthsaving.deal.KeeperOption;
 import worthsaving.deal.KeeperPlan;
+import worthsaving.deal.Verdict;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Source;
 
@@ -32,6 +33,12 @@ public record Rescue(
     public Rescue {
         left = List.copyOf(left);
         assumptions = List.copyOf(assumptions);
+    }
+
+    /** What rules the car out whatever it costs, such as structural rust or a lost title; the sums leave it out. */
+    public Optional<String> hardStop() {
+        return appraisal.verdict().kind() == Verdict.Kind.HARD_STOP
+                ? Optional.of(appraisal.verdict().reasons().get(0)) : Optional.empty();
     }
 
     /** What is expected to come up meanwhile, item by item; beside the yearly repairs that the plan reckons with. */

@@ -39,6 +39,9 @@ public final class RescueReport implements Report {
         say(out, rescue.appraisal().listing().id() + ": " + rescue.appraisal().listing().vehicle().label() + ", kept "
                 + plan.months() / 12 + " years and " + Words.whole(plan.distance().miles()) + " miles; "
                 + rescue.valueMended().currency().getCurrencyCode());
+        if (rescue.hardStop().isPresent()) {
+            say(out, "STOP: " + rescue.hardStop().get() + " Settle that first; the sums below leave it out.");
+        }
         say(out, "Cheapest: " + plan.cheapest().name() + ", by " + Words.whole(rescue.margin()) + ".");
         TextTable table = new TextTable().left("way").right("now").right("again").right("later repairs")
                 .right("running").right("worth at the end").right("net").right("per year").right("cents per mile");
@@ -121,6 +124,7 @@ public final class RescueReport implements Report {
                 .field("break_even_quote", cents(rescue.breakEvenQuote()))
                 .field("break_even_quote_against_best", cents(rescue.breakEvenAgainstBest()))
                 .field("as_it_stands", cents(rescue.asItStands()))
+                .field("hard_stop", rescue.hardStop().orElse(null))
                 .field("cheapest", rescue.plan().cheapest().name());
         json.beginList("ways");
         for (KeeperOption o : rescue.plan().options()) {

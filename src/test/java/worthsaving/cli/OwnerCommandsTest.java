@@ -47,6 +47,18 @@ class OwnerCommandsTest {
     }
 
     @Test
+    void rescue_puts_what_rules_the_car_out_above_all_sums() throws IOException {
+        String lost = Files.writeString(folder.resolve("lost.csv"), CAR.replace("clean,NO_CRANK,", "lost,NO_CRANK,"))
+                .toString();
+
+        String text = Run.of("rescue", lost, "--id", "A2").out();
+
+        assertThat(text.indexOf("STOP: the title is lost")).isPositive().isLessThan(text.indexOf("Cheapest:"));
+        assertThat(json("rescue", lost, "--id", "A2", "--json").get("hard_stop").asText()).startsWith("the title is lost");
+        assertThat(json("rescue", lost, "--id", "A1", "--json").get("hard_stop").isNull()).isTrue();
+    }
+
+    @Test
     void rescue_takes_the_quote_of_the_row_unless_another_is_given() throws IOException {
         String[] base = {"rescue", lot, "--json", "--today", "2026-01-15"};
 

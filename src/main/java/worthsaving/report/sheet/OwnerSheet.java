@@ -34,16 +34,21 @@ public final class OwnerSheet {
     private DecisionSheet sheet() {
         boolean replace = best.equals(rescue.replace());
         boolean quoted = best.name().equals("pay the quote");
-        String verdict = replace ? "replace it" : quoted ? "pay the quote" : "rescue it";
+        boolean stop = rescue.hardStop().isPresent();
+        String verdict = stop ? "stop" : replace ? "replace it" : quoted ? "pay the quote" : "rescue it";
         return new DecisionSheet(Audience.OWNER, common.title(), common.facts(),
-                replace ? Tone.STOP : Tone.GO, verdict,
-                "Cheapest over " + plan.months() / 12 + " years and " + Words.whole(plan.distance().miles())
-                        + " miles: " + best.name() + ", " + Common.money(rescue.margin())
-                        + " below the next way.",
+                stop || replace ? Tone.STOP : Tone.GO, verdict,
+                rescue.hardStop().map(OwnerSheet::first).orElse("Cheapest over " + plan.months() / 12 + " years and "
+                        + Words.whole(plan.distance().miles()) + " miles: " + best.name() + ", " + Common.money(rescue.margin())
+                        + " below the next way."),
                 figures(), Section.Lines.of("Because", Section.Importance.DECIDES, because()), chart(),
                 List.of(ways(), common.broken(Section.Importance.SUPPORTS), common.plan()),
                 common.cautions(List.of()), common.guesses(assumptions()), List.of(), List.of(),
                 common.provenance());
+    }
+
+    private static String first(String stop) {
+        return "Settle this before anything else: " + stop;
     }
 
     private List<DecisionSheet.Figure> figures() {
