@@ -6,7 +6,6 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -88,15 +87,8 @@ final class FitCommand implements Callable<Integer> {
 
     /** By way of a file beside it, so that a model is never half-written. */
     private static void write(Path file, String text) throws IOException {
-        Path folder = file.toAbsolutePath().getParent();
-        Files.createDirectories(folder);
-        Path part = Files.createTempFile(folder, file.getFileName().toString(), ".part");
-        try {
-            Files.writeString(part, text, StandardCharsets.UTF_8);
-            Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
-        } finally {
-            Files.deleteIfExists(part);
-        }
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        AtomicFile.write(file, out -> out.write(text.getBytes(StandardCharsets.UTF_8)));
     }
 
     /** Reports on a table of prices without fitting anything. */

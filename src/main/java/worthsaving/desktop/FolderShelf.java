@@ -38,7 +38,7 @@ final class FolderShelf implements Shelf {
         try {
             for (String file : CatalogueReader.FILES) {
                 if (!text.files().get(file).equals(before.files().get(file))) {
-                    Path draft = Files.createTempFile(folder, file, ".draft");
+                    Path draft = folder.resolve(file + ".draft");
                     written.put(draft, folder.resolve(file));
                     Files.writeString(draft, text.files().get(file), StandardCharsets.UTF_8);
                 }
