@@ -5,10 +5,8 @@ import java.io.PrintWriter;
 import java.io.Reader;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.AtomicMoveNotSupportedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -53,22 +51,14 @@ final class ColumnOptions {
         Path file = folder().resolve(FILE);
         try {
             Files.createDirectories(file.getParent());
-            Path fresh = Files.createTempFile(file.getParent(), "columns", ".tmp");
-            try (Writer out = Files.newBufferedWriter(fresh, StandardCharsets.UTF_8)) {
-                memory.with(summary.header(), ColumnChoice.told(all, ignored)).write(out);
-            }
-            move(fresh, file);
+            AtomicFile.write(file, out -> {
+                Writer text = AtomicFile.utf8(out);
+                memory.with(summary.header(), ColumnChoice.told(all, ignored)).write(text);
+                text.flush();
+            });
             err.println("The columns are remembered in " + file);
         } catch (IOException e) {
             err.println("The columns could not be remembered in " + file + ": " + e.getMessage());
-        }
-    }
-
-    private static void move(Path from, Path to) throws IOException {
-        try {
-            Files.move(from, to, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
-        } catch (AtomicMoveNotSupportedException e) {
-            Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
         }
     }
 
