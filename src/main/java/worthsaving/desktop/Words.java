@@ -1,6 +1,7 @@
 package worthsaving.desktop;
 
 import javafx.beans.binding.StringExpression;
+import javafx.scene.control.Control;
 import javafx.scene.control.Label;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.Region;
@@ -44,8 +45,17 @@ public final class Words {
 
     /** Adds what a term means, for the pointer and for a screen reader. */
     public static Label explained(Label label, String meaning) {
-        label.setTooltip(new Tooltip(meaning));
+        tip(label, meaning);
         label.setAccessibleHelp(meaning);
         return label;
+    }
+
+    /** Says more under the pointer; a tooltip that is there already gets the new words, since making one is slow. */
+    public static void tip(Control control, String words) {
+        if (control.getTooltip() == null) {
+            control.setTooltip(new Tooltip(words));
+        } else {
+            control.getTooltip().setText(words);
+        }
     }
 }

@@ -89,18 +89,26 @@ final class ExactPosterior implements Posterior {
         throw new IllegalStateException("variable " + item + " was not asked for");
     }
 
+    /** With items and bits ahead of all hidden variables, so that a draw uses no hidden numbers. */
     @Override
-    public Optional<List<BestStates.State>> covering(int cap, double mass) {
-        if (model.bits() > 0) {
-            return Optional.empty();
-        }
-        return itemsFirst().flatMap(c -> BestStates.covering(c, model.itemCount(), cap, mass));
+    public JointStates states() {
+        Optional<Calibrated> itemsFirst = chainOf(v -> v < model.itemCount() + model.bits());
+        return new JointStates() {
+            @Override
+            public Optional<List<BestStates.State>> covering(int cap, double mass) {
+                return model.bits() > 0 ? Optional.empty()
+                        : itemsFirst.flatMap(c -> BestStates.covering(c, model.itemCount(), cap, mass));
+            }
+
+            @Override
+            public Function<PatternPoints, BitSet> draws() {
+                return ExactPosterior.this.draws(itemsFirst.orElse(chain));
+            }
+        };
     }
 
-    @Override
-    public Function<PatternPoints, BitSet> draws() {
+    private Function<PatternPoints, BitSet> draws(Calibrated source) {
         int named = model.itemCount() + model.bits();
-        Calibrated source = itemsFirst().orElse(chain);
         JointDraw draw = new JointDraw(
                 source, named, v -> v < named ? model.coordinate(v) : written.hiddenLabel(v));
         int[] coordinates = IntStream.range(0, named).map(model::coordinate).toArray();
@@ -116,11 +124,6 @@ final class ExactPosterior implements Posterior {
                     }
                 })
                 .get(0, model.itemCount());
-    }
-
-    /** With items and bits ahead of all hidden variables, so that a draw uses no hidden numbers. */
-    private Optional<Calibrated> itemsFirst() {
-        return chainOf(v -> v < model.itemCount() + model.bits());
     }
 
     private Optional<Calibrated> chainOf(IntPredicate first) {

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
-import worthsaving.diagnosis.inference.BestStates;
 
 /** A mixture over kinds of engine, each weighed by how well it explains the evidence. */
 final class MixedPosterior implements Posterior {
@@ -95,15 +94,14 @@ final class MixedPosterior implements Posterior {
 
     /** A pattern's probability is a sum over the parts, so that their own orders do not help. */
     @Override
-    public Optional<List<BestStates.State>> covering(int cap, double mass) {
-        return Optional.empty();
+    public JointStates states() {
+        return JointStates.drawnOnly(draws());
     }
 
-    @Override
-    public Function<PatternPoints, BitSet> draws() {
+    private Function<PatternPoints, BitSet> draws() {
         List<Optional<Function<PatternPoints, BitSet>>> draws = IntStream.range(0, weights.length)
                 .mapToObj(k -> weights[k] > 0
-                        ? Optional.of(parts.get(k).posterior().draws())
+                        ? Optional.of(parts.get(k).posterior().states().draws())
                         : Optional.<Function<PatternPoints, BitSet>>empty())
                 .toList();
         return points -> {

@@ -16,10 +16,11 @@ final class PatternSearch {
     private PatternSearch() {}
 
     static FailurePatterns patterns(FailureNetwork network, Posterior posterior, PatternSettings settings) {
-        return posterior
+        JointStates states = posterior.states();
+        return states
                 .covering(settings.cap(), settings.mass())
-                .map(states -> enumerated(network.items(), states))
-                .orElseGet(() -> drawn(network, posterior, settings));
+                .map(likeliest -> enumerated(network.items(), likeliest))
+                .orElseGet(() -> drawn(network, states.draws(), settings));
     }
 
     private static FailurePatterns enumerated(List<String> items, List<BestStates.State> states) {
@@ -36,11 +37,11 @@ final class PatternSearch {
         return new FailurePatterns(items, patterns, weights, Math.min(1, held), false);
     }
 
-    private static FailurePatterns drawn(FailureNetwork network, Posterior posterior, PatternSettings settings) {
+    private static FailurePatterns drawn(
+            FailureNetwork network, Function<PatternPoints, BitSet> draws, PatternSettings settings) {
         double[] weights = new double[settings.points()];
         Arrays.fill(weights, 1.0 / weights.length);
         PatternPoints points = new PatternPoints(network.coordinates(), settings.seed());
-        Function<PatternPoints, BitSet> draws = posterior.draws();
         List<BitSet> patterns = new ArrayList<>();
         for (int j = 0; j < weights.length; j++) {
             points.next();

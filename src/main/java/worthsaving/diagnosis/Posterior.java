@@ -1,11 +1,5 @@
 package worthsaving.diagnosis;
 
-import java.util.BitSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.Function;
-import worthsaving.diagnosis.inference.BestStates;
-
 /** The distribution of the items given evidence, however it was worked out. */
 interface Posterior {
 
@@ -20,11 +14,8 @@ interface Posterior {
     /** Joint distribution of a few items; bit k of an index stands for {@code items[k]}. */
     double[] joint(int[] items);
 
-    /** The fewest states that hold {@code mass}; empty when they are more than {@code cap} or cannot be told. */
-    Optional<List<BestStates.State>> covering(int cap, double mass);
-
-    /** One draw per point of a sequence. */
-    Function<PatternPoints, BitSet> draws();
+    /** Joint states of the items; made when asked for and not kept here, since it can be large. */
+    JointStates states();
 
     /** Half-width of a 95 % interval that holds for every marginal by itself; zero when exact. */
     double error();

@@ -2,12 +2,8 @@ package worthsaving.diagnosis;
 
 import java.util.Arrays;
 import java.util.BitSet;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.function.Function;
-import worthsaving.diagnosis.inference.BestStates;
 import worthsaving.diagnosis.inference.NoisyOr;
 import worthsaving.quantity.Seed;
 
@@ -125,18 +121,13 @@ final class SampledPosterior implements Posterior {
     }
 
     @Override
-    public Optional<List<BestStates.State>> covering(int cap, double mass) {
-        return Optional.empty();
-    }
-
-    @Override
-    public Function<PatternPoints, BitSet> draws() {
+    public JointStates states() {
         double[] upTo = weights.clone();
         Arrays.parallelPrefix(upTo, Double::sum);
-        return points -> {
+        return JointStates.drawnOnly(points -> {
             int at = Arrays.binarySearch(upTo, points.at(RESAMPLING_COORDINATE) * upTo[upTo.length - 1]);
             return (BitSet) draws[Math.min(at < 0 ? ~at : at + 1, draws.length - 1)].clone();
-        };
+        });
     }
 
     /** The largest standard error over the items, times the normal quantile. */

@@ -9,22 +9,29 @@ import worthsaving.deal.WayOut;
 /** What the best action brings on a share of the failure patterns, in flat arrays. */
 final class Gains {
 
+    /** Differences of sums that are this small a part of the sums are rounding. */
+    private static final double ROUNDING = 1e-12;
+
     private final double target;
     private final double[] weights;
-    /** By open way out and pattern. */
-    private final double[][] profits;
+    /** By open way out and pattern: weight times profit. */
+    private final double[][] weighted;
+    private final double allWeight;
+    private final double[] allProfit;
     private final Best now;
 
     Gains(List<PatternProfit> patterns, BuyerRule rule) {
         target = rule.targetProfit().amount();
         weights = patterns.stream().mapToDouble(PatternProfit::weight).toArray();
-        profits = Arrays.stream(WayOut.values())
+        weighted = Arrays.stream(WayOut.values())
                 .filter(way -> way != WayOut.WALK_AWAY && rule.ways().contains(way))
-                .map(way -> patterns.stream().mapToDouble(p -> p.profit()[way.ordinal()]).toArray())
+                .map(way -> patterns.stream().mapToDouble(p -> p.weight() * p.profit()[way.ordinal()]).toArray())
                 .toArray(double[][]::new);
         double[] all = new double[weights.length];
         Arrays.fill(all, 1);
-        now = best(all);
+        allWeight = dot(weights, all);
+        allProfit = Arrays.stream(weighted).mapToDouble(w -> dot(w, all)).toArray();
+        now = best(allWeight, allProfit);
     }
 
     /** On everything. */
@@ -33,26 +40,54 @@ final class Gains {
     }
 
     /**
-     * The best action on a share of the probability; sums, not means, so that the shares add up.
+     * The best action on a share of the probability and on the rest of it; sums, not means, so that the two add up.
      *
      * @param shares by pattern, 0 to 1
      */
-    Best best(double[] shares) {
-        double[] joint = new double[weights.length];
-        double weight = 0;
-        for (int i = 0; i < joint.length; i++) {
-            joint[i] = weights[i] * shares[i];
-            weight += joint[i];
+    Split split(double[] shares) {
+        double weight = dot(weights, shares);
+        double[] profit = new double[weighted.length];
+        double[] rest = new double[weighted.length];
+        for (int way = 0; way < profit.length; way++) {
+            profit[way] = dot(weighted[way], shares);
+            rest[way] = allProfit[way] - profit[way];
         }
-        double most = Double.NEGATIVE_INFINITY;
-        for (double[] profit : profits) {
-            double sum = 0;
-            for (int i = 0; i < joint.length; i++) {
-                sum += joint[i] * profit[i];
-            }
-            most = Math.max(most, sum);
-        }
+        return new Split(best(weight, profit), best(Math.max(0, allWeight - weight), rest));
+    }
+
+    private Best best(double weight, double[] profit) {
+        double most = Arrays.stream(profit).max().orElse(Double.NEGATIVE_INFINITY);
         return new Best(weight, most, Math.max(0, most - target * weight));
+    }
+
+    /** Four sums side by side, since one alone waits for each addition to end before it begins the next. */
+    private static double dot(double[] a, double[] b) {
+        double s0 = 0;
+        double s1 = 0;
+        double s2 = 0;
+        double s3 = 0;
+        int i = 0;
+        for (; i + 3 < a.length; i += 4) {
+            s0 += a[i] * b[i];
+            s1 += a[i + 1] * b[i + 1];
+            s2 += a[i + 2] * b[i + 2];
+            s3 += a[i + 3] * b[i + 3];
+        }
+        for (; i < a.length; i++) {
+            s0 += a[i] * b[i];
+        }
+        return s0 + s1 + (s2 + s3);
+    }
+
+    /** @param present on the share @param absent on the rest */
+    record Split(Best present, Best absent) {
+
+        /** What knowing is worth: never below zero, and zero where only rounding speaks for it. */
+        double gainOver(Best now) {
+            double gain = present.gain() + absent.gain() - now.gain();
+            double scale = present.scale() + absent.scale();
+            return gain > ROUNDING * scale ? gain : 0;
+        }
     }
 
     /**
@@ -68,6 +103,10 @@ final class Gains {
 
         double expectedProfit() {
             return weight > 0 ? Math.max(0, profit / weight) : 0;
+        }
+
+        private double scale() {
+            return Math.abs(profit) + weight;
         }
     }
 }

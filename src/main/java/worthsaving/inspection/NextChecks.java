@@ -1,7 +1,6 @@
 package worthsaving.inspection;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
@@ -76,20 +75,17 @@ public final class NextChecks {
     }
 
     private CheckValue value(FindingKind finding, double[] chances, Gains gains, Currency currency) {
-        double[] complements = new double[chances.length];
-        Arrays.setAll(complements, i -> 1 - chances[i]);
-        Gains.Best present = gains.best(chances);
-        Gains.Best absent = gains.best(complements);
         Gains.Best now = gains.now();
-        double gross = Math.max(0, present.gain() + absent.gain() - now.gain());
+        Gains.Split split = gains.split(chances);
+        Gains.Best present = split.present();
+        Gains.Best absent = split.absent();
         return new CheckValue(
                 finding,
                 Probability.of(Math.min(1, present.weight() / now.weight())),
-                new Money(gross, currency),
+                new Money(split.gainOver(now), currency),
                 costs.of(finding),
                 new Money(present.expectedProfit(), currency),
                 new Money(absent.expectedProfit(), currency),
                 present.buys() != absent.buys());
     }
-
 }

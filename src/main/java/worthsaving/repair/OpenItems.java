@@ -109,6 +109,7 @@ final class OpenItems {
         boolean[] dropped = drop(unpaid);
         int next = -1;
         int fewest = Integer.MAX_VALUE;
+        int most = 0;
         double directBound = 0;
         double sharedBound = 0;
         for (int i = 0; i < covered.length; i++) {
@@ -129,6 +130,7 @@ final class OpenItems {
                 fewest = jobs;
                 next = i;
             }
+            most = Math.max(most, jobs);
             directBound += least;
             sharedBound = Math.max(sharedBound, shared);
         }
@@ -138,11 +140,46 @@ final class OpenItems {
                 bestChosen = chosen.clone();
             }
         } else if (fewest > 0 && cost + directBound + sharedBound < best) {
-            branch(next, cost, unpaid);
+            if (most == 1) {
+                takeAll(cost);
+            } else {
+                branch(next, cost, unpaid);
+            }
         }
         for (int j = 0; j < dropped.length; j++) {
             barred[j] -= dropped[j] ? 1 : 0;
         }
+    }
+
+    /** Every open item has one job left: most failure patterns are at this point as soon as the dear units are dropped. */
+    private void takeAll(double cost) {
+        double sum = cost;
+        int[] taken = new int[covered.length];
+        int count = 0;
+        for (int i = 0; i < covered.length; i++) {
+            if (covered[i] == 0) {
+                int j = only(i);
+                sum += direct[j] + unpaid(j);
+                put(j, 1);
+                taken[count++] = j;
+            }
+        }
+        if (sum < best) {
+            best = sum;
+            bestChosen = chosen.clone();
+        }
+        while (count > 0) {
+            put(taken[--count], -1);
+        }
+    }
+
+    private int only(int item) {
+        for (int j : closedBy[item]) {
+            if (barred[j] == 0) {
+                return j;
+            }
+        }
+        throw new IllegalStateException("no job is left for an open item");
     }
 
     /** Bars jobs dearer by themselves than closing each of their open items alone. */

@@ -86,9 +86,9 @@ class SampledPosteriorTest {
         SampledPosterior sampled = SampledPosterior.of(model(), half, 20_000, new Seed(9));
 
         assertThat(sampled.chance("light")).isCloseTo(exact(half).chance("light"), within(0.02));
-        assertThat(sampled.covering(1000, 0.9)).isEmpty();
+        assertThat(sampled.states().covering(1000, 0.9)).isEmpty();
         PatternPoints points = new PatternPoints(32, Seed.DEFAULT);
-        Function<PatternPoints, BitSet> draws = sampled.draws();
+        Function<PatternPoints, BitSet> draws = sampled.states().draws();
         int bearing = 0;
         for (int j = 0; j < 4096; j++) {
             points.next();

@@ -1,6 +1,5 @@
 package worthsaving.desktop.car;
 
-import java.util.List;
 import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
@@ -19,7 +18,8 @@ final class DecisionView extends VBox {
     private final OutcomeChart chart = new OutcomeChart();
     private final Label title = Words.wrapped("", "subheading");
     private final Label checksTitle = Words.plain("", "subheading");
-    private final VBox reasons = new VBox(3);
+    private final Sentences reasons = new Sentences(Texts.of("decision.reasons"));
+    private final Sentences changes = new Sentences(Texts.of("decision.changes"));
     private final NextCheckTable checks;
 
     DecisionView(Consumer<String> onSeek, WhyPane why) {
@@ -27,7 +27,7 @@ final class DecisionView extends VBox {
         getStyleClass().add("tab-page");
         checks = new NextCheckTable(CHECKS, onSeek);
         VBox.setVgrow(chart, Priority.SOMETIMES);
-        getChildren().addAll(Words.explained(title, Texts.of("chart.explain")), chart, reasons,
+        getChildren().addAll(Words.explained(title, Texts.of("chart.explain")), chart, new VBox(3, reasons, changes),
                 new HBox(4, Words.explained(checksTitle, Texts.of("checks.why")),
                         why.button(Why.Topic.CHECK, "", Texts.of("why.check.name"))), checks);
     }
@@ -36,22 +36,9 @@ final class DecisionView extends VBox {
         Appraisal appraisal = seen.appraisal();
         title.setText(Texts.of("chart.title", seen.shown().label(), Figures.money(appraisal.assessment().price())));
         chart.show(seen.outcomes(), appraisal.assessment().price().currency().getCurrencyCode());
-        reasons.getChildren().clear();
-        lines("decision.reasons", appraisal.verdict().reasons());
-        lines("decision.changes", appraisal.verdict().wouldChange());
+        reasons.show(appraisal.verdict().reasons());
+        changes.show(appraisal.verdict().wouldChange());
         checksTitle.setText(Texts.of("checks.title", Figures.money(appraisal.checkedAt())));
         checks.show(appraisal.checks());
-    }
-
-    private void lines(String key, List<String> sentences) {
-        if (sentences.isEmpty()) {
-            return;
-        }
-        reasons.getChildren().add(Words.plain(Texts.of(key), "subheading"));
-        for (String sentence : sentences) {
-            Label text = Words.wrapped(Figures.whole(sentence));
-            HBox.setHgrow(text, Priority.ALWAYS);
-            reasons.getChildren().add(new HBox(6, Words.whole("\u2022"), text));
-        }
     }
 }

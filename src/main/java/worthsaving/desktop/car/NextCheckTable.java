@@ -1,5 +1,6 @@
 package worthsaving.desktop.car;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javafx.geometry.HPos;
@@ -21,6 +22,7 @@ final class NextCheckTable extends GridPane {
 
     private final int most;
     private final Consumer<String> onSeek;
+    private final List<Line> lines = new ArrayList<>();
 
     NextCheckTable(int most, Consumer<String> onSeek) {
         this.most = most;
@@ -37,9 +39,19 @@ final class NextCheckTable extends GridPane {
     }
 
     void show(List<CheckValue> checks) {
-        getChildren().clear();
         List<CheckValue> best = checks.stream().filter(c -> c.net().amount() > 0).limit(most).toList();
-        if (best.isEmpty()) {
+        if (best.size() != lines.size()) {
+            build(best.size());
+        }
+        for (int row = 0; row < best.size(); row++) {
+            lines.get(row).show(best.get(row));
+        }
+    }
+
+    private void build(int rows) {
+        getChildren().clear();
+        lines.clear();
+        if (rows == 0) {
             add(Words.wrapped(Texts.of("checks.none")), 0, 0, COLUMNS.length, 1);
             return;
         }
@@ -47,23 +59,37 @@ final class NextCheckTable extends GridPane {
             Label head = Words.whole(Texts.of("checks." + COLUMNS[i]), "soft");
             add(Words.explained(head, Texts.of("checks.explain." + COLUMNS[i])), i, 0);
         }
-        for (int row = 1; row <= best.size(); row++) {
-            line(row, best.get(row - 1));
+        for (int row = 1; row <= rows; row++) {
+            lines.add(new Line(row));
         }
     }
 
-    private void line(int row, CheckValue check) {
-        Hyperlink name = new Hyperlink(check.finding().name());
-        name.setWrapText(true);
-        name.getStyleClass().add("name-column");
-        name.setTooltip(new Tooltip(Texts.of("checks.seek")));
-        name.setOnAction(e -> onSeek.accept(check.finding().name()));
-        add(name, 0, row);
-        add(Words.whole(Texts.of("stage", check.finding().stage()), "soft"), 1, row);
-        add(Words.whole(Figures.amount(check.net().amount()), "subheading"), 2, row);
-        add(Words.whole(Figures.amount(check.cost().amount())), 3, row);
-        add(Words.whole(Figures.percent(check.chancePresent().value())), 4, row);
-        add(Words.whole(Figures.amount(check.profitIfPresent().amount())), 5, row);
-        add(Words.whole(Figures.amount(check.profitIfAbsent().amount())), 6, row);
+    /** One check; its nodes stay while a slider moves. */
+    private final class Line {
+        private final Hyperlink name = new Hyperlink();
+        private final Label how = Words.whole("", "soft");
+        private final Label net = Words.whole("", "subheading");
+        private final Label cost = Words.whole("");
+        private final Label chance = Words.whole("");
+        private final Label ifYes = Words.whole("");
+        private final Label ifNo = Words.whole("");
+
+        Line(int row) {
+            name.setWrapText(true);
+            name.getStyleClass().add("name-column");
+            name.setTooltip(new Tooltip(Texts.of("checks.seek")));
+            addRow(row, name, how, net, cost, chance, ifYes, ifNo);
+        }
+
+        void show(CheckValue check) {
+            name.setText(check.finding().name());
+            name.setOnAction(e -> onSeek.accept(check.finding().name()));
+            how.setText(Texts.of("stage", check.finding().stage()));
+            net.setText(Figures.amount(check.net().amount()));
+            cost.setText(Figures.amount(check.cost().amount()));
+            chance.setText(Figures.percent(check.chancePresent().value()));
+            ifYes.setText(Figures.amount(check.profitIfPresent().amount()));
+            ifNo.setText(Figures.amount(check.profitIfAbsent().amount()));
+        }
     }
 }

@@ -42,6 +42,8 @@ final class LotCells {
 
     private abstract static class Cell extends TableCell<LotRow, LotRow> {
 
+        private final Tooltip tip = new Tooltip();
+
         @Override
         protected void updateItem(LotRow row, boolean empty) {
             super.updateItem(row, empty);
@@ -49,12 +51,19 @@ final class LotCells {
                 setText(null);
                 setGraphic(null);
                 setTooltip(null);
+                setAccessibleText(null);
             } else {
                 show(row);
             }
         }
 
         abstract void show(LotRow row);
+
+        /** A cell shows many rows in its life, with one tooltip. */
+        final void tip(String words) {
+            tip.setText(words);
+            setTooltip(tip);
+        }
     }
 
     private static final class TextCell extends Cell {
@@ -97,7 +106,7 @@ final class LotCells {
             text.setText(column.brief(row));
             setGraphic(text);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-            setTooltip(new Tooltip(column.text(row)));
+            tip(column.text(row));
         }
     }
 
@@ -109,7 +118,7 @@ final class LotCells {
             badge.show(row.standing().verdict().kind());
             setGraphic(badge);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-            setTooltip(new Tooltip(row.standing().verdict().headline()));
+            tip(row.standing().verdict().headline());
         }
     }
 
@@ -131,7 +140,7 @@ final class LotCells {
             under.setText(words.apply(row));
             setGraphic(box);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-            setTooltip(new Tooltip((name.getText() + '\n' + row.listing().story()).strip()));
+            tip((name.getText() + '\n' + row.listing().story()).strip());
         }
     }
 
@@ -150,7 +159,7 @@ final class LotCells {
             strip.setPrefWidth(getWidth());
             setGraphic(strip);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-            setTooltip(new Tooltip(LotColumn.OUTCOME.text(row)));
+            tip(LotColumn.OUTCOME.text(row));
             setAccessibleText(LotColumn.OUTCOME.text(row));
         }
     }

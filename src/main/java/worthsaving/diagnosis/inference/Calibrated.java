@@ -9,22 +9,23 @@ public final class Calibrated {
 
     private final BucketTree tree;
     private final UpwardPass up;
-    private final double[] marginals;
+    /** Null until asked for: draws and stories need none. */
+    private volatile double[] marginals;
 
     Calibrated(BucketTree tree, UpwardPass up) {
         this.tree = tree;
         this.up = up;
-        marginals = new double[tree.size()];
-        if (possible()) {
-            downward();
-        }
     }
 
     /**
      * Chain rule from the partition function back to every message; value times derivative of a message
      * is the probability of its separator's state. All numbers are non-negative, so nothing cancels.
      */
-    private void downward() {
+    private double[] downward() {
+        double[] marginals = new double[tree.size()];
+        if (!possible()) {
+            return marginals;
+        }
         double[][] derivatives = new double[tree.size()][];
         for (int k = tree.size() - 1; k >= 0; k--) {
             BucketTree.Bucket bucket = tree.bucket(k);
@@ -50,6 +51,7 @@ public final class Calibrated {
             }
             derivatives[k] = null;
         }
+        return marginals;
     }
 
     private static double[] derivative(double[] belief, int[] index, double[] message) {
@@ -96,7 +98,12 @@ public final class Calibrated {
 
     /** P(variable = yes); for an OR, that some table contributed to it. */
     public double marginal(int variable) {
-        return marginals[variable];
+        double[] known = marginals;
+        if (known == null) {
+            known = downward();
+            marginals = known;
+        }
+        return known[variable];
     }
 
     public int variables() {
