@@ -14,7 +14,7 @@ import java.util.Set;
  *     leaves are medians and overshoot less
  * @param leaves leaves of each tree at most
  * @param shrinkage step of boosting, above 0 to 1
- * @param bands price bands in which the interval is calibrated apart (Mondrian), 1 for none
+ * @param bands price bands in which the interval is calibrated apart (Mondrian) at most, 1 for none
  * @param ensembles candidates for the blend beside the regression, one or more
  * @param apart what never lies in two folds
  */
@@ -39,6 +39,7 @@ public record FitSettings(
     private static final int LEAST_FOLDS_HELD = 3;
     private static final int LEAST_LEAVES = 16;
     private static final int ROWS_PER_LEAF = 500;
+    private static final int LEAST_ROWS_IN_BAND = 300;
 
     public FitSettings {
         ensembles = Set.copyOf(ensembles);
@@ -69,6 +70,11 @@ public record FitSettings(
     /** Leaves of each tree: a table of few rows bears few. */
     int leavesFor(int rows) {
         return Math.min(leaves, Math.max(LEAST_LEAVES, rows / ROWS_PER_LEAF));
+    }
+
+    /** Price bands for this many residuals: a band of few has ranks of much noise, and each covers a little too many. */
+    int bandsFor(int residuals) {
+        return Math.min(bands, Math.max(1, residuals / LEAST_ROWS_IN_BAND));
     }
 
     public FitSettings withThreads(int count) {

@@ -72,7 +72,8 @@ public final class PriceModelFitter {
             List<Spread> reaches = each(pool, "interval", 0.75, 0.98, -1, set.held,
                     k -> SpreadFitter.reach(residuals, cross.rowsWithout(k), seed.derive("reach " + k)));
             double[] scores = cross.scores(reaches.subList(1, reaches.size()));
-            Spread spread = SpreadFitter.calibrate(reaches.get(0), cross.middle(), scores, settings.bands());
+            int bands = settings.bandsFor(scores.length);
+            Spread spread = SpreadFitter.calibrate(reaches.get(0), cross.middle(), scores, bands);
             progress.at("model card", 0.98);
             CarFacts typical = TypicalCar.of(set.cars);
             ModelCard card = CardWriter.card(data, set.size(), whole.encoder(), cross, reaches, spread, settings, seed);
