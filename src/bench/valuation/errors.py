@@ -27,7 +27,7 @@ def tables():
             cells = [c.strip() for c in line.strip("|").split("|")]
             name = next((m for m in MODELS if cells[0].startswith(m)), None)
             if line.startswith("| ") and name:
-                errors[name] = float(cells[1])
+                errors.setdefault(name, float(cells[1]))
         if errors:
             found[heading] = errors
     return found
