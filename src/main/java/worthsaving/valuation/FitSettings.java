@@ -57,7 +57,7 @@ public record FitSettings(
                 EnumSet.of(Ensemble.ROBUST, Ensemble.SQUARE, Ensemble.ABSOLUTE), Apart.CARS);
     }
 
-    /** A fit in about a third of the time: one ensemble and fewer rows held out, for slightly more error. */
+    /** One ensemble and fewer rows held out: quicker, for slightly more error. */
     public static FitSettings quick() {
         return new FitSettings(10, 5_000, 2, 2, 600, 64, 0.05, 5, EnumSet.of(Ensemble.ROBUST), Apart.CARS);
     }
