@@ -20,7 +20,14 @@ import java.util.stream.Stream;
  * @param types of these columns, as in {@link Boosting.Rows}
  */
 record CrossValidation(
-        double[] y, int[] fold, int held, double[][] candidates, double[] weights, double[] middle, float[] x, String[] types) {
+        double[] y,
+        int[] fold,
+        int held,
+        double[][] candidates,
+        double[] weights,
+        double[] middle,
+        float[] x,
+        String[] types) {
 
     private static final int GRID = 10;
 

@@ -128,8 +128,8 @@ final class Encoder {
 
     /** Types of the columns, for {@link Boosting.Rows}. */
     String[] types() {
-        return Stream.concat(COLUMNS.stream().map(c -> CODES.contains(c) ? "c" : "q"), features.keySet().stream().map(f -> "q"))
-                .toArray(String[]::new);
+        Stream<String> own = COLUMNS.stream().map(c -> CODES.contains(c) ? "c" : "q");
+        return Stream.concat(own, features.keySet().stream().map(f -> "q")).toArray(String[]::new);
     }
 
     /**
@@ -162,7 +162,8 @@ final class Encoder {
         x[at + WIDTH - 1] = (float) hedonic;
         int next = at + WIDTH;
         for (String name : features.keySet()) {
-            Level level = statistics.features.getOrDefault(name, Collections.emptySortedMap()).get(car.features().get(name));
+            Map<String, Level> levels = statistics.features.getOrDefault(name, Collections.emptySortedMap());
+            Level level = levels.get(car.features().getOrDefault(name, ""));
             x[next++] = level == null ? Float.NaN : (float) level.whenNew();
         }
     }

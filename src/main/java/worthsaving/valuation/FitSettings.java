@@ -72,7 +72,7 @@ public record FitSettings(
         return Math.min(leaves, Math.max(LEAST_LEAVES, rows / ROWS_PER_LEAF));
     }
 
-    /** Price bands for this many residuals: a band of few has ranks of much noise, and each covers a little too many. */
+    /** Price bands for this many residuals: a band of few has noisy ranks and covers a little too many. */
     int bandsFor(int residuals) {
         return Math.min(bands, Math.max(1, residuals / LEAST_ROWS_IN_BAND));
     }
