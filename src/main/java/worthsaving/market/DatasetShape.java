@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import worthsaving.quantity.Distance;
 
@@ -21,6 +23,8 @@ import worthsaving.quantity.Distance;
  * @param market short name, such as {@code US}
  * @param columns header of the column for each field, or several with " + " between them whose words are joined, such
  *     as model and trim; columns not named are ignored
+ * @param features header of each further column that may bear on the price, such as colour or doors, by the name it goes
+ *     by; its cells are taken as words
  * @param indicators for a field spread over 0/1 columns, the word that each header stands for
  * @param words for each field of words, how the table's words translate into ours
  * @param fixedDate day of the adverts where the table has no date column, else null
@@ -33,6 +37,7 @@ public record DatasetShape(
         Distance.Unit odometerUnit,
         PriceKind priceKind,
         Map<Field, String> columns,
+        SortedMap<String, String> features,
         Map<Field, Map<String, String>> indicators,
         Map<Field, Map<String, String>> words,
         LocalDate fixedDate,
@@ -44,6 +49,7 @@ public record DatasetShape(
 
     public DatasetShape {
         columns = Map.copyOf(columns);
+        features = Collections.unmodifiableSortedMap(new TreeMap<>(features));
         indicators = Map.copyOf(indicators);
         words = Map.copyOf(words);
         if (!columns.containsKey(Field.PRICE)) {
@@ -56,7 +62,7 @@ public record DatasetShape(
 
     /**
      * Reads a mapping. Keys: name, market, currency, odometer-unit (miles or kilometres), price-kind, source,
-     * licence, date, year, {@code column.FIELD = header}, {@code indicator.FIELD.HEADER = word},
+     * licence, date, year, {@code column.FIELD = header}, {@code feature.NAME = header}, {@code indicator.FIELD.HEADER = word},
      * {@code word.FIELD.THEIRS = ours}.
      *
      * @param origin named in messages
@@ -67,10 +73,14 @@ public record DatasetShape(
         text.load(reader);
         List<String> faults = new ArrayList<>();
         Map<Field, String> columns = new EnumMap<>(Field.class);
+        SortedMap<String, String> features = new TreeMap<>();
         Map<Field, Map<String, String>> words = new EnumMap<>(Field.class);
         Map<Field, Map<String, String>> indicators = new EnumMap<>(Field.class);
         for (String key : text.stringPropertyNames()) {
             String[] parts = key.split("\\.", 3);
+            if (parts[0].equals("feature") && parts.length > 1) {
+                features.put(key.substring(key.indexOf('.') + 1), text.getProperty(key).strip());
+            }
             if (!MAPPINGS.contains(parts[0])) {
                 continue;
             }
@@ -103,6 +113,7 @@ public record DatasetShape(
                     Distance.Unit.valueOf(upper(text, "odometer-unit")),
                     PriceKind.valueOf(upper(text, "price-kind")),
                     columns,
+                    features,
                     indicators,
                     words,
                     text.containsKey("date") ? LocalDate.parse(text.getProperty("date").strip()) : null,

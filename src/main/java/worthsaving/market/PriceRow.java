@@ -3,8 +3,10 @@ package worthsaving.market;
 import static worthsaving.quantity.Distance.Unit.MILES;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.SortedMap;
 import worthsaving.quantity.Distance;
 
 /**
@@ -18,6 +20,7 @@ import worthsaving.quantity.Distance;
  * @param power in metric horsepower
  * @param unrepairedDamage 1 yes, 0 no
  * @param date day of the advert
+ * @param features words of the table's further columns, by the name the mapping gives them
  */
 public record PriceRow(
         long line,
@@ -36,13 +39,38 @@ public record PriceRow(
         String drive,
         String title,
         double unrepairedDamage,
-        LocalDate date) {
+        LocalDate date,
+        SortedMap<String, String> features) {
 
     private static final double LEAST_TELLING = 1000;
     private static final double ROUND = 500;
 
     public PriceRow {
         Objects.requireNonNull(date, "date");
+        features = Collections.unmodifiableSortedMap(features);
+    }
+
+    /** A row of a table without further columns. */
+    public PriceRow(
+            long line,
+            double price,
+            String make,
+            String model,
+            double year,
+            double miles,
+            String condition,
+            double cylinders,
+            double litres,
+            double power,
+            String fuel,
+            String gearbox,
+            String body,
+            String drive,
+            String title,
+            double unrepairedDamage,
+            LocalDate date) {
+        this(line, price, make, model, year, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, title,
+                unrepairedDamage, date, Collections.emptySortedMap());
     }
 
     /** One of the columns that a cleaning rule can test, as a number. */
@@ -93,7 +121,8 @@ public record PriceRow(
                 drive,
                 title,
                 field == Field.UNREPAIRED_DAMAGE ? Double.NaN : unrepairedDamage,
-                date);
+                date,
+                features);
     }
 
     /** Age in years on the day of the advert, counted from the middle of the model year, never below zero. */

@@ -8,7 +8,10 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
@@ -106,7 +109,7 @@ public final class PriceTableReader {
     private void checkHeader(List<String> header) {
         List<String> missing = new ArrayList<>();
         Stream.concat(
-                        shape.columns().values().stream().flatMap(
+                        Stream.concat(shape.columns().values().stream(), shape.features().values().stream()).flatMap(
                                 c -> header.contains(c) ? Stream.of(c) : Stream.of(c.split(JOINED))),
                         shape.indicators().values().stream().flatMap(m -> m.keySet().stream()))
                 .sorted()
@@ -145,6 +148,14 @@ public final class PriceTableReader {
             }
         }
         shape.indicators().forEach((field, byHeader) -> words.put(field, indicated(csv, byHeader)));
+        SortedMap<String, String> features = new TreeMap<>();
+        for (Map.Entry<String, String> feature : shape.features().entrySet()) {
+            String text = text(csv, feature.getValue());
+            if (text == null) {
+                return bad(line, feature.getValue(), "", "is missing: the row is shorter than the header");
+            }
+            features.put(feature.getKey(), interned.computeIfAbsent(text.strip().toLowerCase(Locale.ROOT), w -> w));
+        }
         double price = numbers.get(Field.PRICE);
         if (Double.isNaN(price) || price == 0) {
             return bad(line, shape.columns().get(Field.PRICE), "" + price, "is no price; a row needs one above zero");
@@ -167,7 +178,8 @@ public final class PriceTableReader {
                 words.getOrDefault(Field.DRIVE, ""),
                 words.getOrDefault(Field.TITLE, ""),
                 numbers.getOrDefault(Field.UNREPAIRED_DAMAGE, Double.NaN),
-                date);
+                date,
+                features);
     }
 
     /** The cell, or those of joined columns with a blank between them; null when one is missing. */

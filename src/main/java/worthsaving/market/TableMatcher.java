@@ -3,6 +3,7 @@ package worthsaving.market;
 import java.io.IOException;
 import java.io.Reader;
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -151,8 +152,8 @@ public final class TableMatcher {
             if (fixed != null) {
                 notes.add("all prices are taken as of " + fixed + ", as you say");
             }
-            DatasetShape shape = new DatasetShape(wishes.name(), market.code(), currency, unit, kind(), columns, Map.of(),
-                    words, fixed, Double.NaN, "the user's own table " + wishes.name(), "none stated");
+            DatasetShape shape = new DatasetShape(wishes.name(), market.code(), currency, unit, kind(), columns,
+                    Collections.emptySortedMap(), Map.of(), words, fixed, Double.NaN, "the user's own table " + wishes.name(), "none stated");
             List<MatchedTable.Match> matches = columns.entrySet().stream()
                     .map(e -> new MatchedTable.Match(e.getKey(), e.getValue(), units.getOrDefault(e.getKey(), ""),
                             found.reasons.get(e.getKey())))

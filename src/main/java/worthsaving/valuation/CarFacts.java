@@ -1,7 +1,10 @@
 package worthsaving.valuation;
 
 import java.time.LocalDate;
+import java.util.Collections;
 import java.util.Locale;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import worthsaving.market.PriceRow;
 import worthsaving.quantity.Distance;
 import worthsaving.vehicle.Powertrain;
@@ -13,6 +16,7 @@ import worthsaving.vehicle.Vehicle;
  *
  * @param age years, from the middle of the model year to {@code day}
  * @param day decimal year of the advert
+ * @param features words of the table's further columns by name; a car on offer states none
  * @param title brand in the words of the data; of a car on offer, whose brand is a factor of its own, as sound
  */
 record CarFacts(
@@ -31,7 +35,8 @@ record CarFacts(
         String drive,
         double damage,
         double day,
-        String title) {
+        String title,
+        SortedMap<String, String> features) {
 
     /** A car of whose title nothing is said. */
     CarFacts(
@@ -51,7 +56,7 @@ record CarFacts(
             double damage,
             double day) {
         this(make, model, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage, day,
-                "");
+                "", Collections.emptySortedMap());
     }
 
     private static final String CLEAN = "clean";
@@ -73,7 +78,8 @@ record CarFacts(
                 row.drive(),
                 row.unrepairedDamage(),
                 decimalYear(row.date()),
-                row.title());
+                row.title(),
+                row.features());
     }
 
     /**
@@ -115,7 +121,7 @@ record CarFacts(
         String word = model.words(WordField.CONDITION).contains("good") ? "good" : condition;
         return new CarFacts(
                 make, model(), year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, 0, day,
-                cleanTitle(model));
+                cleanTitle(model), features);
     }
 
     private static String cleanTitle(PriceModel model) {
@@ -125,31 +131,40 @@ record CarFacts(
     CarFacts withCleanTitle(PriceModel model) {
         return new CarFacts(
                 make, model(), year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage,
-                day, cleanTitle(model));
+                day, cleanTitle(model), features);
     }
 
     CarFacts withCondition(String word) {
         return new CarFacts(
                 make, model, year, age, miles, word, cylinders, litres, power, fuel, gearbox, body, drive, damage, day,
-                title);
+                title, features);
     }
 
     /** The same car with its body not stated. */
     CarFacts withoutBody() {
         return new CarFacts(make, model, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, "", drive,
-                damage, day);
+                damage, day, "", features);
     }
 
     /** The same car at the same age on another day. */
     CarFacts on(double otherDay) {
         return new CarFacts(make, model, otherDay - age - 0.5, age, miles, condition, cylinders, litres, power, fuel, gearbox,
-                body, drive, damage, otherDay);
+                body, drive, damage, otherDay, "", features);
     }
 
     CarFacts withModel(String name) {
         return new CarFacts(
                 make, name, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage,
-                day, title);
+                day, title, features);
+    }
+
+    /** The same car with each feature that it does not state as {@code typical} has it. */
+    CarFacts withFeaturesOf(CarFacts typical) {
+        SortedMap<String, String> all = new TreeMap<>(typical.features);
+        all.putAll(features);
+        return new CarFacts(
+                make, model, year, age, miles, condition, cylinders, litres, power, fuel, gearbox, body, drive, damage,
+                day, title, all);
     }
 
     String makeAndModel() {

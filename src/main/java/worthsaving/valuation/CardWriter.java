@@ -22,7 +22,7 @@ final class CardWriter {
 
     static ModelCard card(
             Cleaning data,
-            TrainingSet set,
+            int rows,
             Encoder encoder,
             CrossValidation cross,
             List<Spread> reaches,
@@ -46,26 +46,26 @@ final class CardWriter {
                 shape.licence(),
                 days.get(0),
                 days.get(days.size() - 1),
-                set.size(),
+                rows,
                 encoder.makes().size(),
                 encoder.models().size(),
                 cleaning,
-                candidates(set, cross, settings.ensembles()),
-                bands(set, cross, reaches.subList(1, reaches.size()), spread.edges()),
+                candidates(cross, settings.ensembles()),
+                bands(cross, reaches.subList(1, reaches.size()), spread.edges()),
                 seed.value(),
                 limits(shape, encoder));
     }
 
-    private static List<ModelCard.Candidate> candidates(TrainingSet set, CrossValidation cross, Set<Ensemble> fitted) {
+    private static List<ModelCard.Candidate> candidates(CrossValidation cross, Set<Ensemble> fitted) {
         List<ModelCard.Candidate> list = new ArrayList<>();
-        list.add(candidate("hedonic regression", cross.candidate(0), set.y, cross.weights()[0]));
+        list.add(candidate("hedonic regression", cross.candidate(0), cross.y(), cross.weights()[0]));
         for (Ensemble e : Ensemble.ALL) {
             int c = 1 + e.ordinal();
             if (fitted.contains(e)) {
-                list.add(candidate(e.title, cross.candidate(c), set.y, cross.weights()[c]));
+                list.add(candidate(e.title, cross.candidate(c), cross.y(), cross.weights()[c]));
             }
         }
-        list.add(candidate("blend", cross.middle(), set.y, 1));
+        list.add(candidate("blend", cross.middle(), cross.y(), 1));
         return list;
     }
 
@@ -86,11 +86,11 @@ final class CardWriter {
 
     /** Coverage with ranks calibrated on the other folds, so that no price calibrates its own interval. */
     private static List<ModelCard.Band> bands(
-            TrainingSet set, CrossValidation cross, List<Spread> reaches, double[] edges) {
+            CrossValidation cross, List<Spread> reaches, double[] edges) {
         double[] scores = cross.scores(reaches);
         List<Spread> unseen = new ArrayList<>();
-        for (int k = 0; k < set.folds; k++) {
-            int[] others = set.rowsWithout(k);
+        for (int k = 0; k < cross.held(); k++) {
+            int[] others = cross.rowsWithout(k);
             unseen.add(SpreadFitter.calibrate(
                     reaches.get(k), pick(cross.middle(), others), pick(scores, others), edges.length + 1));
         }
@@ -101,10 +101,10 @@ final class CardWriter {
         for (int b = 0; b < count; b++) {
             widths.add(new ArrayList<>());
         }
-        for (int i = 0; i < set.size(); i++) {
+        for (int i = 0; i < cross.y().length; i++) {
             double middle = cross.middle()[i];
-            double[] residuals = unseen.get(set.fold[i]).residuals(middle, cross.reach(reaches, i));
-            double left = set.y[i] - middle;
+            double[] residuals = unseen.get(cross.fold()[i]).residuals(middle, cross.reach(reaches, i));
+            double left = cross.y()[i] - middle;
             int b = Spread.band(middle, edges);
             rows[b]++;
             if (left >= residuals[LOW_10] && left <= residuals[HIGH_90]) {

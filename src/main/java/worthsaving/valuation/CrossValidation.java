@@ -4,38 +4,61 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
- * Held-out predictions of every training row, and the blend they choose.
+ * Held-out predictions of the rows of the folds held out, and the blend they choose. Arrays have one entry for each
+ * of these rows.
  *
+ * @param y ln price
+ * @param fold of each row
+ * @param held folds there are
  * @param candidates ln price by each candidate, for each row
  * @param weights of the candidates, summing to 1
  * @param middle the blend
  * @param x the columns of each row as its held-out model sees them, followed by the middle
+ * @param types of these columns, as in {@link Boosting.Rows}
  */
 record CrossValidation(
-        TrainingSet set, double[][] candidates, double[] weights, double[] middle, float[] x) {
+        double[] y,
+        int[] fold,
+        int held,
+        double[][] candidates,
+        double[] weights,
+        double[] middle,
+        float[] x,
+        String[] types) {
 
     private static final int GRID = 10;
-    private static final int WIDTH = SpreadFitter.Residuals.WIDTH;
 
     /** @param points for each fold the model fitted without it */
     static CrossValidation of(TrainingSet set, List<PointModel> points) {
-        int n = set.size();
+        int[] rows = set.rowsHeld();
+        int n = rows.length;
+        double[] y = new double[n];
+        int[] fold = new int[n];
         double[][] candidates = new double[n][];
-        float[] x = new float[n * WIDTH];
-        float[] one = new float[Encoder.WIDTH];
+        String[] types = types(points.get(0).encoder());
+        int width = types.length;
+        float[] x = new float[n * width];
+        float[] one = new float[width - 1];
         for (int i = 0; i < n; i++) {
-            candidates[i] = points.get(set.fold[i]).candidates(set.cars.get(i), one);
-            System.arraycopy(one, 0, x, i * WIDTH, Encoder.WIDTH);
+            y[i] = set.y[rows[i]];
+            fold[i] = set.fold[rows[i]];
+            candidates[i] = points.get(fold[i]).candidates(set.cars.get(rows[i]), one);
+            System.arraycopy(one, 0, x, i * width, width - 1);
         }
-        double[] weights = choose(candidates, set.y, points.get(0).trees());
+        double[] weights = choose(candidates, y, points.get(0).trees());
         double[] middle = new double[n];
         for (int i = 0; i < n; i++) {
             middle[i] = blend(candidates[i], weights);
-            x[i * WIDTH + WIDTH - 1] = (float) middle[i];
+            x[i * width + width - 1] = (float) middle[i];
         }
-        return new CrossValidation(set, candidates, weights, middle, x);
+        return new CrossValidation(y, fold, set.held, candidates, weights, middle, x, types);
+    }
+
+    private static String[] types(Encoder encoder) {
+        return Stream.concat(Arrays.stream(encoder.types()), Stream.of("q")).toArray(String[]::new);
     }
 
     /** Weights on a grid of the simplex with the least mean absolute error of ln price; none where no trees are. */
@@ -89,23 +112,28 @@ record CrossValidation(
         return sum;
     }
 
+    /** Rows outside fold {@code out}; all of them for -1. */
+    int[] rowsWithout(int out) {
+        return IntStream.range(0, y.length).filter(i -> fold[i] != out).toArray();
+    }
+
     SpreadFitter.Residuals residuals() {
         float[] left = new float[middle.length];
         for (int i = 0; i < left.length; i++) {
-            left[i] = (float) (set.y[i] - middle[i]);
+            left[i] = (float) (y[i] - middle[i]);
         }
-        return new SpreadFitter.Residuals(x, left, set.fold, middle);
+        return new SpreadFitter.Residuals(x, types, left, middle);
     }
 
     /** Reach of row {@code i} by the ensembles that have not seen its fold. */
     double[] reach(List<Spread> reaches, int i) {
-        return reaches.get(set.fold[i]).reach(Arrays.copyOfRange(x, i * WIDTH, (i + 1) * WIDTH));
+        return reaches.get(fold[i]).reach(Arrays.copyOfRange(x, i * types.length, (i + 1) * types.length));
     }
 
     /** Standardised held-out residual of every row. */
     double[] scores(List<Spread> reaches) {
         double[] scores = new double[middle.length];
-        Arrays.setAll(scores, i -> Spread.standardise(set.y[i] - middle[i], reach(reaches, i)));
+        Arrays.setAll(scores, i -> Spread.standardise(y[i] - middle[i], reach(reaches, i)));
         return scores;
     }
 

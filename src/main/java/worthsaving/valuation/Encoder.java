@@ -1,6 +1,7 @@
 package worthsaving.valuation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,11 +10,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /**
  * Turns a car into the vector that trees see. Words become numbers by target statistics (Micci-Barreca 2001):
  * their place in the order of mean ln price, pooled towards the whole. Makes and models also get three pooled
  * figures: level, level reduced to a new car, and loss per year; a model never seen takes those of its make.
+ * A further column of the table is one more figure: the pooled level, reduced to a new car, of its word.
  */
 final class Encoder {
 
@@ -38,14 +41,24 @@ final class Encoder {
     private final Map<String, Level> makes;
     private final Map<String, Level> models;
     private final List<Map<String, Integer>> words;
+    private final SortedMap<String, SortedMap<String, Level>> features;
     private final Map<String, Integer> makePlaces;
     private final Map<String, Integer> modelPlaces;
 
-    /** Makes and models in alphabetical order: their places are codes in the trees. */
-    Encoder(SortedMap<String, Level> makes, SortedMap<String, Level> models, List<Map<String, Integer>> words) {
+    /**
+     * Makes and models in alphabetical order: their places are codes in the trees.
+     *
+     * @param features for each further column the level of its words
+     */
+    Encoder(
+            SortedMap<String, Level> makes,
+            SortedMap<String, Level> models,
+            List<Map<String, Integer>> words,
+            SortedMap<String, SortedMap<String, Level>> features) {
         this.makes = makes;
         this.models = models;
         this.words = words;
+        this.features = features;
         this.makePlaces = places(makes);
         this.modelPlaces = places(models);
     }
@@ -56,6 +69,7 @@ final class Encoder {
         Map<String, Sums> models = new TreeMap<>();
         List<Map<String, Sums>> words = new ArrayList<>();
         WordField.ALL.forEach(f -> words.add(new TreeMap<>()));
+        SortedMap<String, SortedMap<String, Sums>> features = new TreeMap<>();
         for (int i = 0; i < y.length; i++) {
             CarFacts car = cars.get(i);
             all.add(car, y[i]);
@@ -66,6 +80,11 @@ final class Encoder {
             for (WordField field : WordField.ALL) {
                 words.get(field.ordinal()).computeIfAbsent(field.of(car), w -> new Sums()).add(car, y[i]);
             }
+            for (Map.Entry<String, String> feature : car.features().entrySet()) {
+                features.computeIfAbsent(feature.getKey(), n -> new TreeMap<>())
+                        .computeIfAbsent(feature.getValue(), w -> new Sums())
+                        .add(car, y[i]);
+            }
         }
         Level whole = all.pooled(new Level(0, all.y / all.n, 0, COMMON_LOSS), 0);
         SortedMap<String, Level> makeLevels = new TreeMap<>();
@@ -74,7 +93,13 @@ final class Encoder {
         models.forEach((name, sums) -> modelLevels.put(
                 name, sums.pooled(makeLevels.get(name.substring(0, name.indexOf('|'))), POOLING_ROWS)));
         List<Map<String, Integer>> order = words.stream().map(w -> order(w, whole)).toList();
-        return new Encoder(makeLevels, modelLevels, order);
+        SortedMap<String, SortedMap<String, Level>> featureLevels = new TreeMap<>();
+        features.forEach((name, byWord) -> {
+            SortedMap<String, Level> levels = new TreeMap<>();
+            byWord.forEach((word, sums) -> levels.put(word, sums.pooled(whole, POOLING_ROWS)));
+            featureLevels.put(name, levels);
+        });
+        return new Encoder(makeLevels, modelLevels, order, featureLevels);
     }
 
     private static Map<String, Integer> order(Map<String, Sums> words, Level whole) {
@@ -96,9 +121,15 @@ final class Encoder {
         return place == null ? Float.NaN : place;
     }
 
+    /** Columns that a car fills: {@link #COLUMNS} and then one for each further column of the table. */
+    int width() {
+        return WIDTH + features.size();
+    }
+
     /** Types of the columns, for {@link Boosting.Rows}. */
-    static String[] types() {
-        return COLUMNS.stream().map(c -> CODES.contains(c) ? "c" : "q").toArray(String[]::new);
+    String[] types() {
+        Stream<String> own = COLUMNS.stream().map(c -> CODES.contains(c) ? "c" : "q");
+        return Stream.concat(own, features.keySet().stream().map(f -> "q")).toArray(String[]::new);
     }
 
     /**
@@ -129,6 +160,12 @@ final class Encoder {
             x[at + FIRST_WORD + field.ordinal()] = code == null ? Float.NaN : code;
         }
         x[at + WIDTH - 1] = (float) hedonic;
+        int next = at + WIDTH;
+        for (String name : features.keySet()) {
+            Map<String, Level> levels = statistics.features.getOrDefault(name, Collections.emptySortedMap());
+            Level level = levels.get(car.features().getOrDefault(name, ""));
+            x[next++] = level == null ? Float.NaN : (float) level.whenNew();
+        }
     }
 
     Map<String, Level> makes() {
@@ -141,6 +178,10 @@ final class Encoder {
 
     List<Map<String, Integer>> words() {
         return words;
+    }
+
+    SortedMap<String, SortedMap<String, Level>> features() {
+        return features;
     }
 
     /** Running sums from which a pooled level follows. */

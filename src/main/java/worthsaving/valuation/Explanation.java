@@ -17,6 +17,8 @@ import worthsaving.quantity.Money;
  */
 final class Explanation {
 
+    private static final String FEATURES = "other features";
+
     private record Player(String name, String value) {}
 
     private Explanation() {}
@@ -74,6 +76,7 @@ final class Explanation {
         add(players, "gearbox", car.gearbox(), typical.gearbox());
         add(players, "body", car.body(), typical.body());
         add(players, "driven wheels", car.drive(), typical.drive());
+        add(players, FEATURES, String.join(" ", car.features().values()), String.join(" ", typical.features().values()));
         return players;
     }
 
@@ -122,7 +125,8 @@ final class Explanation {
                 (named("driven wheels", players, coalition) ? car : typical).drive(),
                 car.damage(),
                 car.day(),
-                car.title());
+                car.title(),
+                (named(FEATURES, players, coalition) ? car : typical).features());
     }
 
     private static boolean named(String name, List<Player> players, int coalition) {

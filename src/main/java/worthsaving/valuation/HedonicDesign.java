@@ -19,7 +19,7 @@ final class HedonicDesign {
     private static final double AGE_UNIT = 10;
     private static final double MILE_UNIT = 1e5;
     private static final double YOUNG = 1.2;
-    private static final int MOST_PER_ROW = 90;
+    private static final int USUAL_PER_ROW = 90;
 
     /** Rows from which on a make or model gets an effect, and slopes of its own; rarer ones only cost columns. */
     private static final int ROWS_FOR_EFFECT = 3;
@@ -38,6 +38,7 @@ final class HedonicDesign {
         for (CarFacts car : cars) {
             rows.merge(car.make(), 1, Integer::sum);
             rows.merge(car.makeAndModel(), 1, Integer::sum);
+            car.features().forEach((name, word) -> rows.merge(feature(name, word), 1, Integer::sum));
         }
         Row growing = new Row(columns, rows);
         cars.forEach(growing::fill);
@@ -51,6 +52,10 @@ final class HedonicDesign {
             columns.put(name, columns.size());
         }
         return new HedonicDesign(columns);
+    }
+
+    private static String feature(String name, String word) {
+        return "feature " + name + "=" + word;
     }
 
     int width() {
@@ -92,8 +97,8 @@ final class HedonicDesign {
     static final class Row {
         private final Map<String, Integer> columns;
         private final Map<String, Integer> rows;
-        final int[] column = new int[MOST_PER_ROW];
-        final double[] value = new double[MOST_PER_ROW];
+        int[] column = new int[USUAL_PER_ROW];
+        double[] value = new double[USUAL_PER_ROW];
         int count;
 
         /** @param rows of each make and model while columns are being gathered, else null */
@@ -141,6 +146,11 @@ final class HedonicDesign {
                 put(field + "=" + word, 1);
                 put(field + "=" + word + "*age", age);
             }
+            car.features().forEach((name, word) -> {
+                if (enough(feature(name, word), ROWS_FOR_EFFECT)) {
+                    put(feature(name, word), 1);
+                }
+            });
             level("make ", car.make(), age, miles);
             if (!car.model().isEmpty()) {
                 level("model ", car.makeAndModel(), age, miles);
@@ -181,6 +191,10 @@ final class HedonicDesign {
         private void put(String name, double v) {
             Integer index = rows != null ? columns.computeIfAbsent(name, n -> columns.size()) : columns.get(name);
             if (index != null && v != 0) {
+                if (count == column.length) {
+                    column = Arrays.copyOf(column, 2 * count);
+                    value = Arrays.copyOf(value, 2 * count);
+                }
                 column[count] = index;
                 value[count++] = v;
             }

@@ -23,26 +23,26 @@ final class ModelParts {
         if (words.size() != WordField.ALL.size()) {
             throw new IllegalArgumentException("it has " + words.size() + " lists of words");
         }
-        Encoder encoder = new Encoder(levels(need(root, "makes")), levels(need(root, "models")), words);
+        Encoder encoder = new Encoder(levels(need(root, "makes")), levels(need(root, "models")), words, features(root));
         HedonicDesign design = HedonicDesign.named(words(need(root, "columns")));
         double[] coefficients = numbers(need(root, "coefficients"), design.width());
         PointModel point = new PointModel(
                 encoder,
                 new Hedonic(design, coefficients),
                 numbers(need(root, "center"), 1)[0],
-                Ensemble.ALL.stream().map(e -> trees(need(root, e.key()), Encoder.WIDTH)).toList(),
+                Ensemble.ALL.stream().map(e -> trees(need(root, e.key()), encoder.width())).toList(),
                 numbers(need(root, "weights"), PointModel.CANDIDATES));
         double[] guard = numbers(need(root, "guard"), 5);
         return new PriceModel(
                 point,
-                spread(need(root, "spread")),
+                spread(need(root, "spread"), encoder.width() + 1),
                 new Guard(guard[0], guard[1], guard[2], guard[3], guard[4]),
                 typical(need(root, "typical")),
                 usual(need(root, "usual")),
                 CardJson.read(need(root, "card")));
     }
 
-    private static Spread spread(JsonNode node) {
+    private static Spread spread(JsonNode node, int width) {
         double[] edges = numbers(need(node, "edges"), -1);
         List<double[]> ranks = new ArrayList<>();
         need(node, "ranks").forEach(band -> ranks.add(numbers(band, Spread.LEVELS.length)));
@@ -50,8 +50,8 @@ final class ModelParts {
             throw new IllegalArgumentException("it has " + ranks.size() + " price bands but " + edges.length + " edges");
         }
         return new Spread(
-                trees(need(node, "down"), SpreadFitter.Residuals.WIDTH),
-                trees(need(node, "up"), SpreadFitter.Residuals.WIDTH),
+                trees(need(node, "down"), width),
+                trees(need(node, "up"), width),
                 edges,
                 ranks.toArray(double[][]::new));
     }
@@ -59,9 +59,11 @@ final class ModelParts {
     private static CarFacts typical(JsonNode node) {
         List<String> w = words(need(node, "words"));
         double[] n = numbers(need(node, "numbers"), 8);
+        SortedMap<String, String> features = new TreeMap<>();
+        node.path("features").properties().forEach(e -> features.put(e.getKey(), e.getValue().asText()));
         return new CarFacts(
                 w.get(0), w.get(1), n[0], n[1], n[2], w.get(2), n[3], n[4], n[5], w.get(3), w.get(4), w.get(5), w.get(6),
-                n[6], n[7], w.get(7));
+                n[6], n[7], w.get(7), features);
     }
 
     private static UsualFacts usual(JsonNode node) {
@@ -76,6 +78,13 @@ final class ModelParts {
             throw new IllegalArgumentException("the usual facts of all cars are missing");
         }
         return new UsualFacts(usual);
+    }
+
+    /** Levels of further columns; a model of a table without any names none. */
+    private static SortedMap<String, SortedMap<String, Encoder.Level>> features(JsonNode root) {
+        SortedMap<String, SortedMap<String, Encoder.Level>> features = new TreeMap<>();
+        root.path("features").properties().forEach(e -> features.put(e.getKey(), levels(e.getValue())));
+        return features;
     }
 
     private static SortedMap<String, Encoder.Level> levels(JsonNode node) {

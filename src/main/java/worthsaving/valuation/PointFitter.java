@@ -16,6 +16,7 @@ final class PointFitter {
     private static final double NEARLY_SQUARE = 1;
     private static final double ROW_SHARE = 0.8;
     private static final double COLUMN_SHARE = 0.5;
+    private static final double ROWS_FOR_WHOLE_LEAVES = 10_000;
     private static final double ROBUST_LEAF = 3;
     private static final double SQUARE_LEAF = 10;
     private static final double ABSOLUTE_LEAF = 5;
@@ -39,22 +40,23 @@ final class PointFitter {
         }
         int[] rows = set.rowsWithout(out);
         double center = Arrays.stream(rows).mapToDouble(i -> set.y[i]).average().orElseThrow();
-        float[] x = new float[rows.length * Encoder.WIDTH];
+        int width = encoder.width();
+        float[] x = new float[rows.length * width];
         float[] left = new float[rows.length];
         float[] centred = new float[rows.length];
         for (int i = 0; i < rows.length; i++) {
             CarFacts car = set.cars.get(rows[i]);
             int k = set.fold[rows[i]];
             double start = base[k].predict(car);
-            encoder.encode(car, unseen[k], start, x, i * Encoder.WIDTH);
+            encoder.encode(car, unseen[k], start, x, i * width);
             left[i] = (float) (set.y[rows[i]] - start);
             centred[i] = (float) (set.y[rows[i]] - center);
         }
-        Boosting.Rows matrix = new Boosting.Rows(x, Encoder.types());
+        Boosting.Rows matrix = new Boosting.Rows(x, encoder.types());
         List<TreeEnsemble> trees = new ArrayList<>();
         for (Ensemble ensemble : Ensemble.ALL) {
             trees.add(settings.ensembles().contains(ensemble)
-                    ? fit(ensemble, matrix, ensemble.onHedonic ? left : centred, settings, seed)
+                    ? fit(ensemble, matrix, ensemble.onHedonic ? left : centred, trees(settings, ensemble, rows.length), seed)
                     : TreeEnsemble.NONE);
         }
         double[] regressionAlone = new double[PointModel.CANDIDATES];
@@ -63,20 +65,29 @@ final class PointFitter {
     }
 
     private static TreeEnsemble fit(
-            Ensemble ensemble, Boosting.Rows rows, float[] y, FitSettings settings, Seed seed) {
+            Ensemble ensemble, Boosting.Rows rows, float[] y, Boosting.Settings trees, Seed seed) {
         return switch (ensemble) {
-            case ROBUST -> Boosting.fit(rows, y, ROBUST, trees(settings, ROBUST_LEAF), seed.derive("robust trees"));
-            case SQUARE -> Boosting.fit(
-                    rows, y, NEARLY_SQUARE, trees(settings, SQUARE_LEAF), seed.derive("square trees"));
-            case ABSOLUTE -> Boosting.fitAbsolute(
-                    rows, y, trees(settings, ABSOLUTE_LEAF), seed.derive("absolute trees"));
+            case ROBUST -> Boosting.fit(rows, y, ROBUST, trees, seed.derive("robust trees"));
+            case SQUARE -> Boosting.fit(rows, y, NEARLY_SQUARE, trees, seed.derive("square trees"));
+            case ABSOLUTE -> Boosting.fitAbsolute(rows, y, trees, seed.derive("absolute trees"));
             case ABSOLUTE_BY_SMILE -> SmileBoosting.fit(
-                    rows, y, SMILE_TREES, settings.leaves() / 2, SMILE_STEP, SMILE_LEAF);
+                    rows, y, SMILE_TREES, Math.max(2, trees.leaves() / 2), SMILE_STEP, SMILE_LEAF);
         };
     }
 
-    private static Boosting.Settings trees(FitSettings settings, double leastLeafWeight) {
+    private static Boosting.Settings trees(FitSettings settings, Ensemble ensemble, int rows) {
+        boolean medians = ensemble == Ensemble.ABSOLUTE;
+        double leastLeafWeight = switch (ensemble) {
+            case ROBUST -> ROBUST_LEAF;
+            case SQUARE -> SQUARE_LEAF;
+            default -> ABSOLUTE_LEAF;
+        };
         return new Boosting.Settings(
-                settings.trees(), settings.leaves(), settings.shrinkage(), ROW_SHARE, COLUMN_SHARE, leastLeafWeight);
+                medians ? Math.max(1, settings.trees() / 2) : settings.trees(),
+                settings.leavesFor(rows),
+                medians ? Math.min(1, 2 * settings.shrinkage()) : settings.shrinkage(),
+                ROW_SHARE,
+                COLUMN_SHARE,
+                Math.max(1, leastLeafWeight * Math.min(1, rows / ROWS_FOR_WHOLE_LEAVES)));
     }
 }

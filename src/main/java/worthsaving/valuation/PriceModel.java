@@ -112,7 +112,7 @@ public final class PriceModel {
 
     /** ln of the median asking price on the market of the data. */
     double middle(CarFacts car) {
-        return point.blend(point.candidates(car, new float[Encoder.WIDTH]));
+        return point.blend(point.candidates(car, new float[point.encoder().width()]));
     }
 
     /**
@@ -159,9 +159,10 @@ public final class PriceModel {
 
     /** @param unit of distances in warnings */
     Prediction predict(CarFacts car, Distance.Unit unit) {
-        float[] x = new float[Encoder.WIDTH + 1];
+        int width = point.encoder().width();
+        float[] x = new float[width + 1];
         double middle = point.blend(point.candidates(car, x));
-        x[Encoder.WIDTH] = (float) middle;
+        x[width] = (float) middle;
         return new Prediction(middle, spread.residuals(middle, spread.reach(x)), guard.judge(car, point.encoder(), unit));
     }
 }

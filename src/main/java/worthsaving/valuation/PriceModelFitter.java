@@ -64,18 +64,19 @@ public final class PriceModelFitter {
         TrainingSet set = new TrainingSet(data.table().rows(), settings, seed);
         ExecutorService pool = Executors.newFixedThreadPool(settings.threads());
         try {
-            List<PointModel> points = each(pool, "price level", 0.05, 0.75, -1, set.folds,
+            List<PointModel> points = each(pool, "price level", 0.05, 0.75, -1, set.held,
                     k -> PointFitter.fit(set, k, settings, seed.derive("fold " + k)));
             PointModel whole = points.get(0);
             CrossValidation cross = CrossValidation.of(set, points.subList(1, points.size()));
             SpreadFitter.Residuals residuals = cross.residuals();
-            List<Spread> reaches = each(pool, "interval", 0.75, 0.98, -1, set.folds,
-                    k -> SpreadFitter.reach(residuals, set.rowsWithout(k), seed.derive("reach " + k)));
+            List<Spread> reaches = each(pool, "interval", 0.75, 0.98, -1, set.held,
+                    k -> SpreadFitter.reach(residuals, cross.rowsWithout(k), seed.derive("reach " + k)));
             double[] scores = cross.scores(reaches.subList(1, reaches.size()));
-            Spread spread = SpreadFitter.calibrate(reaches.get(0), cross.middle(), scores, settings.bands());
+            int bands = settings.bandsFor(scores.length);
+            Spread spread = SpreadFitter.calibrate(reaches.get(0), cross.middle(), scores, bands);
             progress.at("model card", 0.98);
             CarFacts typical = TypicalCar.of(set.cars);
-            ModelCard card = CardWriter.card(data, set, whole.encoder(), cross, reaches, spread, settings, seed);
+            ModelCard card = CardWriter.card(data, set.size(), whole.encoder(), cross, reaches, spread, settings, seed);
             Guard guard = new Guard(
                     Quantiles.of(set.cars.stream().mapToDouble(CarFacts::age), 0.999),
                     Quantiles.of(set.cars.stream().mapToDouble(CarFacts::miles), 0.999),

@@ -12,6 +12,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
 import java.util.zip.CRC32;
 
 /**
@@ -21,7 +22,10 @@ import java.util.zip.CRC32;
 final class PriceModelJson {
 
     private static final String FORMAT = "worthsaving price model";
-    private static final int VERSION = 2;
+    private static final int VERSION = 3;
+
+    /** Without further columns: what earlier programs read too. */
+    private static final int PLAIN_VERSION = 2;
     private static final int MOST_CHARACTERS = 64 << 20;
     private static final String CHECKSUM = ",\n\"crc32\":";
     private static final ObjectMapper JSON = new ObjectMapper();
@@ -33,7 +37,7 @@ final class PriceModelJson {
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.writeStartObject();
             out.writeStringField("format", FORMAT);
-            out.writeNumberField("version", VERSION);
+            out.writeNumberField("version", model.point.encoder().features().isEmpty() ? PLAIN_VERSION : VERSION);
             out.writeFieldName("card");
             CardJson.write(model.card(), out);
             writePoint(model.point, out);
@@ -62,6 +66,13 @@ final class PriceModelJson {
     private static void writePoint(PointModel point, JsonGenerator out) throws IOException {
         writeLevels("makes", point.encoder().makes(), out);
         writeLevels("models", point.encoder().models(), out);
+        if (!point.encoder().features().isEmpty()) {
+            out.writeObjectFieldStart("features");
+            for (Map.Entry<String, SortedMap<String, Encoder.Level>> feature : point.encoder().features().entrySet()) {
+                writeLevels(feature.getKey(), feature.getValue(), out);
+            }
+            out.writeEndObject();
+        }
         out.writeArrayFieldStart("words");
         for (Map<String, Integer> words : point.encoder().words()) {
             out.writeStartArray();
@@ -122,6 +133,13 @@ final class PriceModelJson {
         out.writeEndArray();
         numbers("numbers", new double[] {car.year(), car.age(), car.miles(), car.cylinders(), car.litres(), car.power(),
             car.damage(), car.day()}, out);
+        if (!car.features().isEmpty()) {
+            out.writeObjectFieldStart("features");
+            for (Map.Entry<String, String> feature : car.features().entrySet()) {
+                out.writeStringField(feature.getKey(), feature.getValue());
+            }
+            out.writeEndObject();
+        }
         out.writeEndObject();
     }
 
@@ -180,7 +198,7 @@ final class PriceModelJson {
             throw fault(name, "was written by a newer version (format " + root.path("version").asInt()
                     + ", this one reads " + VERSION + "): update the program", null);
         }
-        if (root.path("version").asInt() < VERSION) {
+        if (root.path("version").asInt() < PLAIN_VERSION) {
             throw fault(name, "was written by an older version (format " + root.path("version").asInt()
                     + ", this one reads " + VERSION + ")", null);
         }

@@ -11,18 +11,19 @@ final class SpreadFitter {
     private static final Boosting.Settings TREES = new Boosting.Settings(150, 16, 0.08, 0.7, 0.6, 60);
     private static final double CORNER = 0.05;
 
-    /** Held-out figures of every training row: its columns followed by the middle, and what the middle leaves. */
-    record Residuals(float[] x, float[] left, int[] fold, double[] middle) {
-
-        static final int WIDTH = Encoder.WIDTH + 1;
+    /**
+     * Figures of every row held out: its columns followed by the middle, and what the middle leaves.
+     *
+     * @param types of the columns, as in {@link Boosting.Rows}
+     */
+    record Residuals(float[] x, String[] types, float[] left, double[] middle) {
 
         Boosting.Rows rows(int[] some) {
-            float[] part = new float[some.length * WIDTH];
+            int width = types.length;
+            float[] part = new float[some.length * width];
             for (int i = 0; i < some.length; i++) {
-                System.arraycopy(x, some[i] * WIDTH, part, i * WIDTH, WIDTH);
+                System.arraycopy(x, some[i] * width, part, i * width, width);
             }
-            String[] types = Arrays.copyOf(Encoder.types(), WIDTH);
-            types[WIDTH - 1] = "q";
             return new Boosting.Rows(part, types);
         }
 
@@ -49,7 +50,7 @@ final class SpreadFitter {
     }
 
     /**
-     * @param scores held-out standardised residual of every row
+     * @param scores standardised residual of every row held out
      * @param bands price bands with equally many rows
      */
     static Spread calibrate(Spread reach, double[] middle, double[] scores, int bands) {

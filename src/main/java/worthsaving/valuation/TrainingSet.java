@@ -17,6 +17,9 @@ final class TrainingSet {
     final double[] y;
     final int[] fold;
     final int folds;
+
+    /** Folds from 0 to before this one are held out in turn. */
+    final int held;
     final HedonicDesign design;
     private final LinearSystem[] systems;
     private final double penalty;
@@ -27,6 +30,7 @@ final class TrainingSet {
         cars = rows.stream().map(CarFacts::of).toList();
         y = rows.stream().mapToDouble(r -> Math.log(r.price())).toArray();
         folds = settings.folds();
+        held = settings.foldsHeld(rows.size());
         fold = folds(rows, settings, seed.derive("folds").generator());
         design = HedonicDesign.over(cars);
         penalty = settings.penalty();
@@ -59,6 +63,11 @@ final class TrainingSet {
     /** Rows outside fold {@code out}; all of them for -1. */
     int[] rowsWithout(int out) {
         return IntStream.range(0, y.length).filter(i -> fold[i] != out).toArray();
+    }
+
+    /** Rows of the folds that are held out in turn. */
+    int[] rowsHeld() {
+        return IntStream.range(0, y.length).filter(i -> fold[i] < held).toArray();
     }
 
     int[] rowsOf(int one) {

@@ -4,6 +4,8 @@ import static worthsaving.valuation.UsualFacts.commonest;
 import static worthsaving.valuation.UsualFacts.middle;
 
 import java.util.List;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** The car that others are compared with: the commonest make and model, and the middle or commonest of each fact. */
 final class TypicalCar {
@@ -15,6 +17,10 @@ final class TypicalCar {
         double age = middle(cars, CarFacts::age);
         double day = cars.stream().mapToDouble(CarFacts::day).max().orElseThrow();
         List<CarFacts> alike = cars.stream().filter(c -> c.makeAndModel().equals(named[0] + "|" + named[1])).toList();
+        SortedMap<String, String> features = new TreeMap<>();
+        for (String name : cars.get(0).features().keySet()) {
+            features.put(name, commonest(alike, c -> c.features().getOrDefault(name, "")));
+        }
         return new CarFacts(
                 named[0],
                 named[1],
@@ -31,7 +37,8 @@ final class TypicalCar {
                 "",
                 0,
                 day,
-                commonest(cars, CarFacts::title));
+                commonest(cars, CarFacts::title),
+                features);
     }
 
     private static List<CarFacts> named(List<CarFacts> cars) {

@@ -62,7 +62,8 @@ record UsualFacts(SortedMap<String, Usual> byName) {
                 car.drive(),
                 car.damage(),
                 car.day(),
-                car.title());
+                car.title(),
+                car.features());
     }
 
     private static double stated(double own, double usual) {

@@ -171,7 +171,9 @@ public final class Valuer {
         boolean asStated = known.contains(car.condition()) && !car.condition().isEmpty()
                 && !BROKEN.contains(car.condition());
         boolean knownBody = model.words(WordField.BODY).contains(car.body());
-        CarFacts filled = model.usual.fill(knownBody ? car : car.withoutBody()).withCleanTitle(model);
+        CarFacts filled = model.usual.fill(knownBody ? car : car.withoutBody())
+                .withCleanTitle(model)
+                .withFeaturesOf(model.typical);
         if (asStated) {
             return filled;
         }

@@ -9,6 +9,7 @@ import java.io.StringReader;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class PriceTableReaderTest {
@@ -103,6 +104,22 @@ class PriceTableReaderTest {
         assertThat(table.badRows()).extracting(BadRow::column).containsExactly("type + trim");
         assertThatThrownBy(() -> PriceTableReader.read(new StringReader(header.replace(",trim", "")), joined))
                 .hasMessageContaining("the header has no column [trim]");
+    }
+
+    @Test
+    void further_columns_are_kept_as_words_under_the_names_of_the_mapping() throws IOException {
+        DatasetShape shape = DatasetShape.read(
+                new StringReader(SHAPE + "feature.seats = places\nfeature.paint = colour + finish\n"), "features");
+        String header = "euro,maker,type,built,km,fuel,day,places,colour,finish\n";
+        PriceTable table = PriceTableReader.read(new StringReader(header
+                + "2500,alpha,wagon,2004,1000,gas,2016-03-07,5,Blue,Metallic\n2500,alpha,wagon,2004,1000,gas,2016-03-07\n"),
+                shape);
+
+        assertThat(table.rows()).singleElement().satisfies(row -> assertThat(row.features())
+                .containsExactly(Map.entry("paint", "blue metallic"), Map.entry("seats", "5")));
+        assertThat(table.badRows()).extracting(BadRow::column).containsExactly("colour + finish");
+        assertThatThrownBy(() -> PriceTableReader.read(new StringReader(header.replace(",finish", "")), shape))
+                .hasMessageContaining("the header has no column [finish]");
     }
 
     @Test

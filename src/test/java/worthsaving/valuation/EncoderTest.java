@@ -21,7 +21,7 @@ class EncoderTest {
     }
 
     private static float[] encode(Encoder encoder, CarFacts car) {
-        float[] x = new float[Encoder.WIDTH];
+        float[] x = new float[encoder.width()];
         encoder.encode(car, encoder, 9.5, x, 0);
         return x;
     }
@@ -39,7 +39,7 @@ class EncoderTest {
         assertThat(column(x, "miles per year")).isEqualTo((float) car.milesPerYear());
         assertThat(column(x, "hedonic")).isEqualTo(9.5f);
         assertThat(column(x, "litres")).isNaN();
-        assertThat(Encoder.types()).hasSize(Encoder.WIDTH).contains("c", "q");
+        assertThat(Encoder.fit(cars(), prices()).types()).hasSize(Encoder.WIDTH).contains("c", "q");
     }
 
     @Test

@@ -3,6 +3,7 @@ package worthsaving.valuation;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -19,7 +20,8 @@ class GuardTest {
         TreeMap<String, Encoder.Level> makes = new TreeMap<>(Map.of("alpha", new Encoder.Level(500, 9, 10, -0.1)));
         TreeMap<String, Encoder.Level> models = new TreeMap<>(Map.of(
                 "alpha|common", new Encoder.Level(100, 9, 10, -0.1), "alpha|rare", new Encoder.Level(4, 9, 10, -0.1)));
-        return new Encoder(makes, models, List.of(Map.of(), Map.of(), Map.of(), Map.of(), Map.of()));
+        return new Encoder(
+                makes, models, List.of(Map.of(), Map.of(), Map.of(), Map.of(), Map.of()), Collections.emptySortedMap());
     }
 
     private static CarFacts car(String make, String model, double age, double miles) {

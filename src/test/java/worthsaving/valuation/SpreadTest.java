@@ -11,7 +11,7 @@ import worthsaving.quantity.Seed;
 class SpreadTest {
 
     private static TreeEnsemble constant(float value) {
-        return new TreeEnsemble(new int[] {-1}, new float[] {value}, new long[0][], SpreadFitter.Residuals.WIDTH);
+        return new TreeEnsemble(new int[] {-1}, new float[] {value}, new long[0][], Encoder.WIDTH + 1);
     }
 
     private static Spread reach(float down, float up) {
@@ -20,7 +20,7 @@ class SpreadTest {
 
     @Test
     void reach_is_never_below_its_least_and_each_side_has_its_own() {
-        float[] x = new float[SpreadFitter.Residuals.WIDTH];
+        float[] x = new float[Encoder.WIDTH + 1];
 
         assertThat(reach(-0.4f, 0.2f).reach(x)).containsExactly(new double[] {0.4, 0.2}, within(1e-6));
         assertThat(reach(0.1f, -0.1f).reach(x)).containsExactly(0.03, 0.03);
