@@ -94,8 +94,8 @@ public final class Main {
         if (error instanceof UncheckedIOException unchecked) {
             return report(unchecked.getCause(), err);
         }
-        if (error instanceof IOException) {
-            err.println(told((IOException) error));
+        if (error instanceof IOException failed) {
+            err.println(told(failed));
             return ExitCode.FILE_UNUSABLE;
         }
         err.println("This is an error of the program itself, not of your input: " + error);
