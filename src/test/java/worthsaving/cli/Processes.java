@@ -29,7 +29,20 @@ final class Processes {
         command.addAll(options);
         command.addAll(List.of("-cp", System.getProperty("java.class.path"), main));
         command.addAll(List.of(arguments));
-        Path out = Files.createTempFile(folder, "out", ".txt");
+        return run(folder, Files.createTempFile(folder, "out", ".txt"), command, environment);
+    }
+
+    /** With standard output to a file. */
+    static Ended java(Path folder, Path out, String main, String... arguments) throws IOException, InterruptedException {
+        List<String> command = new ArrayList<>(List.of(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(), "-XX:TieredStopAtLevel=1",
+                "-cp", System.getProperty("java.class.path"), main));
+        command.addAll(List.of(arguments));
+        return run(folder, out, command, Map.of());
+    }
+
+    private static Ended run(Path folder, Path out, List<String> command, Map<String, String> environment)
+            throws IOException, InterruptedException {
         Path err = Files.createTempFile(folder, "err", ".txt");
         ProcessBuilder builder = new ProcessBuilder(command).redirectOutput(out.toFile()).redirectError(err.toFile());
         environment.forEach((name, value) -> {
@@ -44,6 +57,7 @@ final class Processes {
         if (!ended) {
             process.destroyForcibly().waitFor();
         }
-        return new Ended(ended ? process.exitValue() : -1, Files.readString(out), Files.readString(err));
+        return new Ended(ended ? process.exitValue() : -1, Files.isRegularFile(out) ? Files.readString(out) : "",
+                Files.readString(err));
     }
 }
