@@ -52,7 +52,7 @@ public final class Main {
         PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8));
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
         int code = run(out, err, args);
-        if (out.checkError() | System.out.checkError()) {
+        if (out.checkError() || System.out.checkError()) {
             err.println("The results could not all be written; is the drive full?");
             code = code == ExitCode.OK ? ExitCode.FILE_UNUSABLE : code;
         }
