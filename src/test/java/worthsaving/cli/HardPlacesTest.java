@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.BufferedWriter;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -67,8 +68,6 @@ class HardPlacesTest {
     /** No folder of fonts is known to fontconfig and the user's own is empty; the sheet brings its typeface along. */
     @Test
     void a_sheet_needs_no_font_of_the_machine() throws Exception {
-        Path none = Files.writeString(folder.resolve("fonts.conf"),
-                "<?xml version=\"1.0\"?><!DOCTYPE fontconfig SYSTEM \"fonts.dtd\"><fontconfig></fontconfig>");
         Path pdf = folder.resolve("sheet.pdf");
         Path car = Files.writeString(folder.resolve("car.csv"), """
                 id,year,make,model,odometer,price,currency,title,present
@@ -77,7 +76,7 @@ class HardPlacesTest {
 
         Processes.Ended ended = Processes.java(folder,
                 List.of("-Duser.home=" + Files.createDirectory(folder.resolve("nobody")), "-Djava.awt.headless=true"),
-                Map.of("FONTCONFIG_FILE", none.toString(), "DISPLAY", ""), Main.class.getName(), "sheet", car.toString(),
+                Map.of("FONTCONFIG_FILE", noFonts().toString(), "DISPLAY", ""), Main.class.getName(), "sheet", car.toString(),
                 "--today", "2026-01-15", "--to", pdf.toString());
 
         assertThat(ended.code()).as(ended.err()).isEqualTo(ExitCode.OK);
@@ -86,6 +85,23 @@ class HardPlacesTest {
             assertThat(document.getPage(0).getResources().getFontNames()).isNotEmpty()
                     .allSatisfy(f -> assertThat(document.getPage(0).getResources().getFont(f).isEmbedded()).isTrue());
         }
+    }
+
+    @Test
+    void the_window_without_any_font_says_what_it_lacks() throws Exception {
+        assumeTrue(System.getProperty("os.name").equals("Linux") && System.getenv("DISPLAY") != null,
+                "needs a screen; run the tests under: xvfb-run -a");
+        Processes.Ended ended = Processes.java(folder, List.of("-Dprism.order=sw"),
+                Map.of("FONTCONFIG_FILE", noFonts().toString()), "worthsaving.desktop.Main");
+
+        assertThat(ended.code()).isEqualTo(5);
+        assertThat(ended.err()).contains("The window cannot be opened", "fonts-dejavu-core", "./worthsaving rank")
+                .doesNotContain("\tat ");
+    }
+
+    private Path noFonts() throws IOException {
+        return Files.writeString(folder.resolve("fonts.conf"),
+                "<?xml version=\"1.0\"?><!DOCTYPE fontconfig SYSTEM \"fonts.dtd\"><fontconfig></fontconfig>");
     }
 
     @Test
