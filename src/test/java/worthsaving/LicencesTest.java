@@ -27,7 +27,8 @@ class LicencesTest {
             "GPL-2.0 with Classpath exception");
     private static final Set<String> NOT_HANDED_ON = Set.of("EPL-2.0", "EUPL-1.1");
     /** Comes with the test runner, not with the project. */
-    private static final Pattern RUNNER = Pattern.compile("surefire.*|junit-platform-launcher|idea_rt|.*pitest.*|jmh-.*|jopt-simple"
+    private static final Pattern RUNNER = Pattern.compile("surefire.*"
+            + "|junit-platform-launcher|idea_rt|.*pitest.*|jmh-.*|jopt-simple"
             + "|commons-math3|org\\.jacoco\\.agent.*");
 
     private static Map<String, String> listed(String from, String to) throws IOException {
@@ -82,7 +83,8 @@ class LicencesTest {
         Set<String> beside = new TreeSet<>();
         if (Files.isDirectory(lib)) {
             try (var files = Files.list(lib)) {
-                files.map(f -> JAR.matcher(f.getFileName().toString())).filter(Matcher::matches).forEach(m -> beside.add(m.group(1)));
+                files.map(f -> JAR.matcher(f.getFileName().toString())).filter(Matcher::matches)
+                        .forEach(m -> beside.add(m.group(1)));
             }
         }
         assertThat(shipped().keySet()).containsAll(beside).doesNotContainAnyElementsOf(tests().keySet());

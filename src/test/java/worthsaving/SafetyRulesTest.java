@@ -17,7 +17,8 @@ import java.net.URL;
 class SafetyRulesTest {
 
     private static final DescribedPredicate<JavaClass> NETWORK = JavaClass.Predicates.resideInAnyPackage(
-            "java.net..", "java.nio.channels..", "javax.net..", "java.rmi..", "javax.naming..", "com.sun.net..", "javafx.scene.web..")
+            "java.net..", "java.nio.channels..", "javax.net..", "java.rmi..", "javax.naming..", "com.sun.net..",
+            "javafx.scene.web..")
             .and(DescribedPredicate.not(JavaClass.Predicates.type(URI.class)))
             .and(DescribedPredicate.not(JavaClass.Predicates.type(URL.class)))
             .and(DescribedPredicate.not(JavaClass.Predicates.type(java.nio.channels.FileChannel.class)))
@@ -32,8 +33,10 @@ class SafetyRulesTest {
             .dependOnClassesThat(NETWORK)
             .orShould()
             .callMethodWhere(DescribedPredicate.describe("open a URL", call ->
-                    call.getTargetOwner().isEquivalentTo(URL.class) && call.getTarget().getName().matches("open.*|getContent")))
-            .because("what a user looks at is nobody else's business; of java.net only the address of the program's own file is used");
+                    call.getTargetOwner().isEquivalentTo(URL.class)
+                            && call.getTarget().getName().matches("open.*|getContent")))
+            .because("what a user looks at is nobody else's business; "
+                    + "of java.net only the address of the program's own file is used");
 
     @ArchTest
     static final ArchRule no_objects_out_of_files = noClasses()

@@ -74,7 +74,7 @@ class DamagedInstallationTest {
     @ParameterizedTest
     @MethodSource("files")
     void a_file_of_something_else(String file) throws IOException {
-        Files.write(home.resolve(file), new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', (byte) 0x1a, '\n', 0, 0, (byte) 0xff});
+        Files.write(home.resolve(file), new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', (byte) 0x1a, '\n', (byte) 0xff});
         refused(file);
     }
 

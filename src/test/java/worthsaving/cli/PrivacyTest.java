@@ -87,7 +87,8 @@ class PrivacyTest {
         String story = "see file://" + secret + "/canary.txt and http://localhost:9/canary or ../secret/canary.csv";
         return Files.writeString(folder.resolve("lot.csv"), "id,year,make,model,odometer,price,currency,title,present,story\n"
                 + "A1,2014,honda,civic,98000,900,USD,clean,NO_CRANK,\"" + story + "\"\n"
-                + "../secret/canary,2012,toyota,corolla,120000,1100,USD,clean,,\"<img src='file://" + secret + "/canary.png'>\"\n");
+                + "../secret/canary,2012,toyota,corolla,120000,1100,USD,clean,,"
+                + "\"<img src='file://" + secret + "/canary.png'>\"\n");
     }
 
     private Path adverts(Path secret) throws IOException {

@@ -62,7 +62,7 @@ class DamagedFolderTest {
     @ParameterizedTest
     @MethodSource("files")
     void one_with_a_foreign_file_is_told(String file) throws IOException {
-        Files.write(home.resolve(file), new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', (byte) 0x1a, '\n', 0, 0, (byte) 0xff});
+        Files.write(home.resolve(file), new byte[] {(byte) 0x89, 'P', 'N', 'G', '\r', '\n', (byte) 0x1a, '\n', (byte) 0xff});
         told();
     }
 

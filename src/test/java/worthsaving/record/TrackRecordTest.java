@@ -26,7 +26,8 @@ class TrackRecordTest {
 
         assertThat(record.cars()).isEqualTo(3);
         assertThat(record.bias()).isCloseTo(2 / 3.0, within(1e-12));
-        assertThat(record.biasError().orElseThrow()).as("squares 78/9, by 2 and by 3").isCloseTo(Math.sqrt(78 / 54.0), within(1e-12));
+        assertThat(record.biasError().orElseThrow()).as("squares 78/9, by 2 and by 3")
+                .isCloseTo(Math.sqrt(78 / 54.0), within(1e-12));
         assertThat(hours(RESULTS.subList(0, 1)).biasError()).isEmpty();
     }
 
