@@ -42,7 +42,8 @@ class SafetyRulesTest {
     static final ArchRule no_objects_out_of_files = noClasses()
             .should()
             .dependOnClassesThat()
-            .haveNameMatching("java\\.io\\.Object(Input|Output)Stream|java\\.beans\\.XML.*|javax\\.script\\..*|javax\\.tools\\..*")
+            .haveNameMatching("java\\.io\\.Object(Input|Output)Stream|java\\.beans\\.XML.*"
+                    + "|javax\\.script\\..*|javax\\.tools\\..*")
             .because("a file holds figures and words, never objects or programs");
 
     @ArchTest
