@@ -9,6 +9,7 @@ import java.util.Optional;
 /** One row before and after; a row that was not there, or is not any more, is empty. */
 record Change(Table table, List<Object> key, Optional<Row> before, Optional<Row> after) {
 
+    @SuppressWarnings("ArgumentSelectionDefectChecker")
     Change turned() {
         return new Change(table, key, after, before);
     }

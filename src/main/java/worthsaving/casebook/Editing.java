@@ -110,7 +110,8 @@ final class Editing {
     }
 
     private static Row caseRow(Listing listing, long seq, String added) {
-        return new Row().with("id", listing.id()).with("seq", seq).with("listing", ListingJson.write(listing)).with("added", added);
+        return new Row().with("id", listing.id()).with("seq", seq).with("listing", ListingJson.write(listing))
+                .with("added", added);
     }
 
     private Row photoRow(Edit.AddPhoto add) throws SQLException {

@@ -80,7 +80,7 @@ final class FieldTexts {
         try {
             return component.getAccessor().invoke(line);
         } catch (ReflectiveOperationException e) {
-            throw new AssertionError("a record's own accessor is public", e);
+            throw new LinkageError("a record's own accessor is public", e);
         }
     }
 }

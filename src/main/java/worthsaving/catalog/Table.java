@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PushbackReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -47,9 +48,14 @@ record Table(String file, String edition, List<Row> rows, boolean whole) {
             }
             return parse(file, withoutMark(reader), columns, faults);
         } catch (IOException | UncheckedIOException e) {
-            faults.add(file, 0, "", "cannot be read (" + e.getMessage() + "); restore it from the shipped catalogue");
+            faults.add(file, 0, "", "cannot be read (" + why(e) + "); restore it from the shipped catalogue");
             return new Table(file, "", List.of(), false);
         }
+    }
+
+    private static String why(Exception failed) {
+        Throwable cause = failed instanceof UncheckedIOException wrapped ? wrapped.getCause() : failed;
+        return cause instanceof CharacterCodingException ? "it is not UTF-8 text" : cause.getMessage();
     }
 
     /** What each row says. */

@@ -1,5 +1,6 @@
 package worthsaving.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.CatalogueReader;
@@ -13,7 +14,7 @@ final class CatalogueFiles {
     private CatalogueFiles() {}
 
     static CatalogueReading read(Path folder) {
-        return CatalogueReader.read(name -> Resources.reader(folder.resolve(name)));
+        return CatalogueReader.read(name -> Files.exists(folder.resolve(name)) ? Resources.reader(folder.resolve(name)) : null);
     }
 
     /** @throws UserError when it has faults */

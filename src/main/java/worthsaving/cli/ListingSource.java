@@ -34,7 +34,8 @@ final class ListingSource {
     @Parameters(paramLabel = "FILE", description = "Table of listings: CSV with comma, semicolon, tab or bar.")
     private Path file;
 
-    @Option(names = "--currency", paramLabel = "CODE", description = "Currency of prices without one (default: that of the price model's market, USD for lot check).")
+    @Option(names = "--currency", paramLabel = "CODE", description = "Currency of prices without one "
+            + "(default: that of the price model's market, USD for lot check).")
     private String currency;
 
     @Option(names = "--unit", paramLabel = "mi|km", description = "Unit of odometers without one (default: that of the market).")

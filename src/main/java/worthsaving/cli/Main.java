@@ -52,7 +52,10 @@ public final class Main {
         PrintWriter out = new PrintWriter(new OutputStreamWriter(System.out, StandardCharsets.UTF_8));
         PrintWriter err = new PrintWriter(new OutputStreamWriter(System.err, StandardCharsets.UTF_8), true);
         int code = run(out, err, args);
-        out.flush();
+        if (out.checkError() || System.out.checkError()) {
+            err.println("The results could not all be written; is the drive full?");
+            code = code == ExitCode.OK ? ExitCode.FILE_UNUSABLE : code;
+        }
         System.exit(code);
     }
 
@@ -94,8 +97,8 @@ public final class Main {
         if (error instanceof UncheckedIOException unchecked) {
             return report(unchecked.getCause(), err);
         }
-        if (error instanceof IOException) {
-            err.println(told((IOException) error));
+        if (error instanceof IOException failed) {
+            err.println(told(failed));
             return ExitCode.FILE_UNUSABLE;
         }
         err.println("This is an error of the program itself, not of your input: " + error);

@@ -65,7 +65,8 @@ record MarketGround(Market market, Valuer valuer) {
             return about;
         }
         MarketFactor factor = factor(asWritten.currency());
-        return about + String.format(Locale.ROOT, " The catalogue's costs are in %s and taken times %.2f (%s). Taxes and fees are "
+        return about + String.format(Locale.ROOT,
+                " The catalogue's costs are in %s and taken times %.2f (%s). Taxes and fees are "
                         + "its US ones but for what --place sets.",
                 asWritten.currency(), factor.value(), factor.why());
     }

@@ -2,6 +2,8 @@ package worthsaving.cli;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.io.StringReader;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
@@ -29,11 +31,8 @@ final class PriceModels {
         Path file = file(resources, given);
         try (Reader in = Resources.reader(file)) {
             PriceModel model = PriceModel.read(in, file.getFileName().toString());
-            try (Reader factors = resources.reader(FACTORS); Reader index = resources.reader(INDEX)) {
-                Market market = Markets.named(resources, model.market());
-                Valuer valuer = new Valuer(model, MarketSettings.read(factors, index, model.market()), market.odometer());
-                return new MarketGround(market, valuer);
-            }
+            Market market = Markets.named(resources, model.market());
+            return new MarketGround(market, new Valuer(model, settings(resources, model.market()), market.odometer()));
         } catch (MalformedInputException e) {
             throw new UserError(ExitCode.INSTALLATION_FAULTY, file.getFileName() + " is no price model: it is not UTF-8 text. "
                     + "Fit the model again or take a good copy.");
@@ -42,6 +41,26 @@ final class PriceModels {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static MarketSettings settings(Resources resources, String market) {
+        try {
+            return MarketSettings.read(text(resources, FACTORS), text(resources, INDEX), market);
+        } catch (IOException | IllegalArgumentException e) {
+            throw new UserError(ExitCode.INSTALLATION_FAULTY, e.getMessage() + " (" + FACTORS + " or " + INDEX
+                    + "). Restore them from a good copy.");
+        }
+    }
+
+    private static Reader text(Resources resources, String file) {
+        StringWriter whole = new StringWriter();
+        try (Reader in = resources.reader(file)) {
+            in.transferTo(whole);
+        } catch (IOException | UncheckedIOException e) {
+            throw new UserError(ExitCode.INSTALLATION_FAULTY, file + " is missing, cannot be read or is not UTF-8 text. "
+                    + "Restore it from a good copy.");
+        }
+        return new StringReader(whole.toString());
     }
 
     /** A file, or the name of one of the models of the project. */

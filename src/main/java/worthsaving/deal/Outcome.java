@@ -160,7 +160,11 @@ public final class Outcome {
         return sorted().values()[Math.min(i, given.length - 1)];
     }
 
-    /** Mean of the worst (least) share of the outcomes. @param share above 0, at most 1 */
+    /**
+     * Mean of the worst (least) share of the outcomes.
+     *
+     * @param share above 0, at most 1
+     */
     public double meanOfWorst(double share) {
         checkShare(share, Double.MIN_VALUE);
         double[] values = sorted().values();

@@ -65,7 +65,8 @@ public final class PlaceReader {
         }
         return new Reading(places.figures.entrySet().stream()
                 .map(e -> new Place(
-                        e.getKey(), places.names.get(e.getKey()), places.currencies.get(e.getKey()), e.getValue())).toList(), places.faults);
+                        e.getKey(), places.names.get(e.getKey()), places.currencies.get(e.getKey()), e.getValue()))
+                        .toList(), places.faults);
     }
 
     private void row(CSVRecord row, long line) {

@@ -20,9 +20,9 @@ final class PlanDraws {
     private final QuasiPoints points;
     private final PertTable pert;
     private final Map<String, Integer> numbers = new HashMap<>();
-    private final Map<RepairPlan.PaidStep, Step> steps = new IdentityHashMap<>();
-    private final Map<RepairPlan.Job, PlanDraw.Job> jobs = new IdentityHashMap<>();
-    private final Map<RepairPlan.Purchase, DrawnRange> tools = new IdentityHashMap<>();
+    private final IdentityHashMap<RepairPlan.PaidStep, Step> steps = new IdentityHashMap<>();
+    private final IdentityHashMap<RepairPlan.Job, PlanDraw.Job> jobs = new IdentityHashMap<>();
+    private final IdentityHashMap<RepairPlan.Purchase, DrawnRange> tools = new IdentityHashMap<>();
 
     PlanDraws(Labour labour, QuasiPoints points, PertTable pert) {
         this.labour = labour;

@@ -19,7 +19,16 @@ public final class Main {
             System.err.println(obstacle.get());
             System.exit(NO_DISPLAY);
         }
-        Application.launch(App.class, arguments);
+        try {
+            Application.launch(App.class, arguments);
+        } catch (RuntimeException cannotOpen) {
+            Throwable cause = cannotOpen;
+            while (cause.getCause() != null) {
+                cause = cause.getCause();
+            }
+            System.err.println(Texts.of("main.cannot_open", cause));
+            System.exit(NO_DISPLAY);
+        }
     }
 
     /** Why no window can be opened; empty when one can. */

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.net.URI;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.CatalogueReader;
 import worthsaving.catalog.CatalogueReading;
@@ -32,6 +35,8 @@ public final class ProjectFolder {
     private static final Path MARKET = Path.of("shared", "market");
     private static final Path VOCABULARY = Path.of("shared", "vocabulary");
     private static final Path MODEL = Path.of("models", "us.json");
+
+    private static final int FAULTS_TOLD = 3;
 
     private final Path home;
 
@@ -83,18 +88,23 @@ public final class ProjectFolder {
     }
 
     private Catalogue catalogue() {
-        CatalogueReading reading = CatalogueReader.read(name -> reader(CATALOGUE.resolve(name)));
+        CatalogueReading reading = CatalogueReader.read(this::table);
         if (reading instanceof CatalogueReading.Valid valid) {
             return valid.catalogue();
         }
         throw new CannotStart(Texts.of("start.catalogue", reading.faults().size(), reading.faults().get(0)));
     }
 
+    private Reader table(String name) {
+        Path file = CATALOGUE.resolve(name);
+        return Files.exists(home.resolve(file)) ? reader(file) : null;
+    }
+
     private Vocabulary vocabulary() {
         try {
             return Vocabulary.read(name -> reader(VOCABULARY.resolve(name)));
         } catch (UncheckedIOException | VocabularyException e) {
-            throw new CannotStart(Texts.of("start.vocabulary", VOCABULARY, e.getMessage()));
+            throw new CannotStart(Texts.of("start.vocabulary", VOCABULARY, told(e)));
         }
     }
 
@@ -105,8 +115,17 @@ public final class ProjectFolder {
             PriceModel prices = PriceModel.read(model, MODEL.toString());
             return new Valuer(prices, MarketSettings.read(factors, index, prices.market()));
         } catch (IOException | UncheckedIOException | IllegalArgumentException | ModelFormatException e) {
-            throw new CannotStart(Texts.of("start.model", MODEL, e.getMessage()));
+            throw new CannotStart(Texts.of("start.model", MODEL, told(e)));
         }
+    }
+
+    private static String told(Exception failed) {
+        Throwable cause = failed instanceof UncheckedIOException wrapped ? wrapped.getCause() : failed;
+        if (cause instanceof NoSuchFileException missing) {
+            return Texts.of("start.missing", missing.getFile());
+        }
+        return cause instanceof CharacterCodingException ? Texts.of("start.not_text")
+                : cause.getMessage().lines().limit(FAULTS_TOLD + 1L).collect(Collectors.joining("\n"));
     }
 
     private Reader reader(Path relative) {

@@ -27,11 +27,11 @@ record CarAge(double years, Distance odometer, List<String> assumptions) {
         double years = stated.orElseGet(
                 () -> read.map(d -> d.miles() / Onset.MILES_PER_YEAR).orElse(USUAL_YEARS));
         if (stated.isEmpty()) {
-            assumptions.add(String.format(Locale.ROOT, 
+            assumptions.add(String.format(Locale.ROOT,
                     "year unknown: counted as %.0f years old%s", years, read.isPresent() ? ", from the mileage" : ""));
         }
         if (read.isEmpty()) {
-            assumptions.add(String.format(Locale.ROOT, 
+            assumptions.add(String.format(Locale.ROOT,
                     "mileage unknown: counted as %,.0f miles, at 12,000 a year", years * Onset.MILES_PER_YEAR));
         }
         Distance odometer = read.orElseGet(() -> Distance.ofMiles(years * Onset.MILES_PER_YEAR));

@@ -92,7 +92,11 @@ final class PowertrainBits {
         return drive.nextBit();
     }
 
-    /** Prior of the hidden bits. @param first variable that stands for bit 0 */
+    /**
+     * Prior of the hidden bits.
+     *
+     * @param first variable that stands for bit 0
+     */
     List<Table> tables(int first) {
         List<Table> tables = new ArrayList<>();
         timing.addTo(tables, first);

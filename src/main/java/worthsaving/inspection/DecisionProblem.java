@@ -73,7 +73,11 @@ public record DecisionProblem(double[] prior, double[][] payoffs) {
         return Math.max(0, valueWithSignal(likelihood) - value());
     }
 
-    /** The same for a finding that is present or absent. @param present probability in each state */
+    /**
+     * The same for a finding that is present or absent.
+     *
+     * @param present probability in each state
+     */
     public double expectedValueOfFinding(double[] present) {
         requireLength(present.length, prior.length);
         return Math.max(0, best(joint(present)) + best(joint(complement(present))) - value());

@@ -49,7 +49,7 @@ final class Columns {
     /**
      * As told by the user or remembered of an earlier table.
      *
-     * @param told our name of a field and the header of its column; a header may stand there for no field at all
+     * @param choice our name of a field and the header of its column; a header may stand there for no field at all
      * @return faults, each naming what is not there; empty when all could be followed
      */
     Columns told(ColumnChoice choice, List<String> faults) {

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import worthsaving.deal.Assessment;
 import worthsaving.deal.BuyerRule;
-import worthsaving.deal.DealCase;
 import worthsaving.deal.DealTerms;
 import worthsaving.deal.PreparedDeal;
 import worthsaving.deal.Verdict;

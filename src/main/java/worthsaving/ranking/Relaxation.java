@@ -47,7 +47,7 @@ final class Relaxation {
         return takes[car][limit];
     }
 
-    /** @param left of each limit; infinite where there is none */
+    /** At most what the cars from {@code depth} on can bring; what is left of a limit is infinite where there is none. */
     double bound(int depth, double cash, double bays, double hours) {
         return rest[depth] + priced(SetProblem.CASH, cash) + priced(SetProblem.BAYS, bays)
                 + priced(SetProblem.HOURS, hours);

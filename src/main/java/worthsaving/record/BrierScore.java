@@ -20,7 +20,10 @@ import java.util.function.DoubleUnaryOperator;
 public record BrierScore(
         double score, double reliability, double resolution, double uncertainty, double logLoss, List<Bin> bins) {
 
-    /** @param mean mean forecast in the bin @param happened how many of {@code count} came true */
+    /**
+     * @param mean mean forecast in the bin
+     * @param happened how many of {@code count} came true
+     */
     public record Bin(double mean, int happened, int count) {
 
         public double share() {

@@ -47,7 +47,11 @@ public final class Ensemble {
         return Arrays.stream(values).average().orElseThrow();
     }
 
-    /** The value whose rank is nearest to share p, interpolated between neighbours. @param p from 0 to 1 */
+    /**
+     * The value whose rank is nearest to share p, interpolated between neighbours.
+     *
+     * @param p from 0 to 1
+     */
     public double quantile(double p) {
         if (!(p >= 0 && p <= 1)) {
             throw new IllegalArgumentException("a share must lie in 0 to 1, not " + p);

@@ -70,7 +70,11 @@ public record LogNormal(double mu, double kappa, double alpha, double beta) {
         return Math.exp(mu);
     }
 
-    /** Of the next car. @param p above 0 and below 1 */
+    /**
+     * Of the next car.
+     *
+     * @param p above 0 and below 1
+     */
     public double quantile(double p) {
         return Math.exp(mu + scale() * TDistribution.of(2 * alpha).inverseCumulativeProbability(p));
     }

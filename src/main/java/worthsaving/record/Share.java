@@ -17,7 +17,10 @@ public record Share(double a, double b) {
         }
     }
 
-    /** @param mean above 0 and below 1 @param cars what it is worth, above 0 */
+    /**
+     * @param mean above 0 and below 1
+     * @param cars what it is worth, above 0
+     */
     public static Share of(double mean, double cars) {
         return new Share(mean * cars, (1 - mean) * cars);
     }

@@ -18,7 +18,6 @@ import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.PartSource;
 import worthsaving.catalog.Remedy;
 import worthsaving.catalog.Tool;
-import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.MoneyRange;
 import worthsaving.quantity.Probability;

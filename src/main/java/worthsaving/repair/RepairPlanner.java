@@ -120,8 +120,8 @@ public final class RepairPlanner {
 
     /**
      * Sound items that a plan of this planner lays open, or that are root causes of what it mends, and that are at
-     * least a tenth cheaper now than later, best gain first; those that do not pay are listed too, so that their break-even chance can
-     * be shown.
+     * least a tenth cheaper now than later, best gain first; those that do not pay are listed too, so that their
+     * break-even chance can be shown.
      *
      * @param needed chance of each item being needed within the holding time; others are left out
      */

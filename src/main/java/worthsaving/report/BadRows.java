@@ -34,7 +34,8 @@ public final class BadRows {
         String beyond = row.cells().size() < width ? "" : "; cells beyond the header: "
                 + String.join(" | ", row.cells().subList(width - 1, row.cells().size()));
         cells.add(row.faults().stream()
-                .filter(f -> f.effect() == IntakeFault.Effect.ROW_REFUSED).map(BadRows::told).collect(Collectors.joining("; ")) + beyond);
+                .filter(f -> f.effect() == IntakeFault.Effect.ROW_REFUSED).map(BadRows::told)
+                .collect(Collectors.joining("; ")) + beyond);
         csv.row(cells.toArray());
     }
 

@@ -167,7 +167,8 @@ public final class CaseReport implements Exported {
         TextTable table = new TextTable().left("how").left("check", 64).right("chance").right("worth").right("costs")
                 .right("if met").right("if not");
         for (CheckValue c : worth.stream().sorted(Comparator.comparing(c -> c.finding().stage())).toList()) {
-            table.row(Words.stage(c.finding().stage()), c.finding().name(), Words.percent(c.chancePresent().value()), Words.whole(c.gross()),
+            table.row(Words.stage(c.finding().stage()), c.finding().name(), Words.percent(c.chancePresent().value()),
+                    Words.whole(c.gross()),
                     Words.whole(c.cost()), Words.whole(c.profitIfPresent()), Words.whole(c.profitIfAbsent()));
         }
         out.table(table);

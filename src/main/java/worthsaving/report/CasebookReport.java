@@ -83,7 +83,8 @@ public final class CasebookReport {
                     + w.planned().map(p -> " of " + Words.hours(p.value()) + " planned").orElse("");
         }
         if (what instanceof What.Receipt r) {
-            return "paid " + Words.whole(r.paid()) + r.planned().map((Money p) -> " of " + Words.whole(p) + " planned").orElse("");
+            return "paid " + Words.whole(r.paid()) + r.planned().map((Money p) -> " of " + Words.whole(p) + " planned")
+                    .orElse("");
         }
         if (what instanceof What.Finding f) {
             return seen(f.seen());

@@ -30,6 +30,9 @@ public final class DealTornado {
     /** Parts and hours together, moved by one factor; for maps only, since both stand in a tornado by themselves. */
     public static final String REPAIR_COST = "repair cost, share of its mean";
 
+    /** Where one time in ten nothing is broken, the repair is not moved to nought: no speed of work is. */
+    private static final double LEAST_REPAIR = 0.01;
+
     /** What a figure is, and so what its numbers count. */
     public enum Kind { SALE_VALUE, REPAIR_COST, TERM, ITEM }
 
@@ -80,7 +83,8 @@ public final class DealTornado {
     }
 
     private void addRepairCost(Outcome cost) {
-        add(Kind.REPAIR_COST, "", REPAIR_COST, cost.quantile(0.1) / cost.mean(), 1, cost.quantile(0.9) / cost.mean(),
+        double low = Math.max(LEAST_REPAIR, cost.quantile(0.1) / cost.mean());
+        add(Kind.REPAIR_COST, "", REPAIR_COST, low, 1, cost.quantile(0.9) / cost.mean(),
                 x -> s -> new State(s.deal(), times(times(s.terms(), Term.PARTS_PRICE, x), Term.SPEED, x)));
         repairCost = Optional.of(figures.get(figures.size() - 1));
     }

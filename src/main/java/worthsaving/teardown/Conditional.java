@@ -38,7 +38,11 @@ final class Conditional {
         return new Values(weight, sum(Kind.FINISH, likelihood) / weight, sum(Kind.STOP, likelihood) / weight);
     }
 
-    /** What seeing one of several results is worth, its cost apart. @param likelihood by result and pattern */
+    /**
+     * What seeing one of several results is worth, its cost apart.
+     *
+     * @param likelihood by result and pattern
+     */
     double gain(double[][] likelihood) {
         double sum = 0;
         for (double[] result : likelihood) {

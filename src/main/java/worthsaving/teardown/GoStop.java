@@ -65,7 +65,8 @@ public final class GoStop {
                 car.ends(looks.steps()), List.of());
         Conditional given = new Conditional(ends);
         List<Look> all = Stream.concat(looks.opening(gains(car, given)).stream(),
-                looks.testing(diagnosis, costs, settings.checks().damaging()).stream().filter(l -> given.gain(l.likelihood()) > l.cost())).toList();
+                looks.testing(diagnosis, costs, settings.checks().damaging()).stream()
+                .filter(l -> given.gain(l.likelihood()) > l.cost())).toList();
         Prospect whole = ends.with(combined(ends, all));
         Induction induction = new Induction(whole, currency());
         List<Advice.Choice> options = options(induction);

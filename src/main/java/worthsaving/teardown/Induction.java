@@ -24,7 +24,7 @@ final class Induction {
 
     private final Prospect prospect;
     private final Currency currency;
-    /** By results seen: {@link #key}. */
+    /** By results seen: {@code key}. */
     private final Map<Long, Node> known = new HashMap<>();
 
     /** Money summed over the state's share of the probability. */

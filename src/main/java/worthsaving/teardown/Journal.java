@@ -49,7 +49,11 @@ public record Journal(List<Entry> entries) {
         return Hours.of(of(Entry.Worked.class).mapToDouble(w -> w.hours().value()).sum());
     }
 
-    /** Receipts in all. @param zero in the currency that the receipts are in */
+    /**
+     * Receipts in all.
+     *
+     * @param zero in the currency that the receipts are in
+     */
     public Money paid(Money zero) {
         return Stream.concat(of(Entry.Paid.class).map(Entry.Paid::amount),
                 of(Entry.PartBought.class).map(Entry.PartBought::amount)).reduce(zero, Money::plus);

@@ -164,7 +164,11 @@ final class OpenCar {
         return found.hours().mean().value() * workshop.worker().factor(step);
     }
 
-    /** Every end of the job. @param steps closed today that may be opened before */
+    /**
+     * Every end of the job.
+     *
+     * @param steps closed today that may be opened before
+     */
     List<End> ends(List<String> steps) {
         List<End> ends = new ArrayList<>(stops);
         ends.add(finish("FINISH", "go on and finish", finished, plans, steps, true));

@@ -84,7 +84,8 @@ public final class Valuer {
         PriceModel.Prediction predicted = model.predict(car, odometer);
         List<ValueForecast.Step> steps = new ArrayList<>();
         List<String> warnings = new ArrayList<>(predicted.doubt().warnings());
-        steps.add(new ValueForecast.Step((model.tellsSales() ? "sale" : "asking") + " price by the model", 1, model.card().name() + ", "
+        steps.add(new ValueForecast.Step((model.tellsSales() ? "sale" : "asking") + " price by the model", 1,
+                model.card().name() + ", "
                 + model.card().rows() + " adverts of " + model.card().firstDay() + " to " + model.dataDay()));
         if (!stated.model().equals(advertised.model())) {
             steps.add(new ValueForecast.Step("model: " + stated.model(), 1,

@@ -93,7 +93,8 @@ final class Cases {
         }
         return new Listing(id, vehicle, fact(random, () -> Money.of(random.nextDouble() * 9_000, "EUR")),
                 LocalDate.of(2025, 11, 14).plusDays(random.nextInt(100)), fact(random, () -> random.nextDouble() * 80),
-                new Exposure(levels), seen, "An invented story; it said: 'no'\u2028\t\ud83d\ude97.", "invented, row " + random.nextInt(50));
+                new Exposure(levels), seen, "An invented story; it said: 'no'\u2028\t\ud83d\ude97.", "invented, row "
+                + random.nextInt(50));
     }
 
     static Forecast forecast(SplittableRandom random) {

@@ -90,7 +90,7 @@ class ScriptsTest {
         machineWithApt("17.0.15");
 
         assertThat(run("check", "-Dtest=AmountTest").out())
-                .contains("mvn -B -Dstyle.color=never -Dmaven.repo.local=/nowhere verify -Dtest=AmountTest");
+                .contains("mvn -B -Dstyle.color=never -Dmaven.repo.local=/nowhere -Plooks verify -Dtest=AmountTest");
         assertThat(run(".ci/run").out()).contains(" verify");
     }
 

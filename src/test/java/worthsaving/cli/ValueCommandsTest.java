@@ -41,7 +41,8 @@ class ValueCommandsTest {
         double sum = lines.subList(from, to).stream().mapToDouble(ValueCommandsTest::money).sum();
 
         assertThat(to - from).isGreaterThan(4);
-        assertThat(sum).as("rounded to whole units, half a unit a line").isCloseTo(money(lines.get(to)), within(0.5 * (to - from + 1)));
+        assertThat(sum).as("rounded to whole units, half a unit a line")
+                .isCloseTo(money(lines.get(to)), within(0.5 * (to - from + 1)));
         assertThat(lines).anyMatch(l -> l.startsWith("A typical car here: ") && l.contains("miles"));
     }
 
@@ -92,12 +93,14 @@ class ValueCommandsTest {
     @Test
     void without_any_row_it_says_why_there_is_none() {
         assertThat(Run.of("judge", LOT, "--today", "2026-01-15").out())
-                .contains("Priced cars like it: none. The price model carries no rows of its data", "--comparables FILE", "--prices FILE");
+                .contains("Priced cars like it: none. The price model carries no rows of its data",
+                "--comparables FILE", "--prices FILE");
     }
 
     @Test
     void rows_of_a_named_table_are_shown_and_one_of_another_market_is_refused() throws IOException {
-        String table = file("seen.csv", "Asking,Make,Model,Year,Mileage,Seen\n$5200,Volkswagen,Jetta,2011,\"101,000 mi\",2025-10-01\n"
+        String table = file("seen.csv",
+                "Asking,Make,Model,Year,Mileage,Seen\n$5200,Volkswagen,Jetta,2011,\"101,000 mi\",2025-10-01\n"
                 + "$6100,Volkswagen,Jetta,2013,\"95,000 mi\",2025-10-02\n");
         Run run = Run.of("judge", LOT, "--today", "2026-01-15", "--prices", table);
         Run other = Run.of("judge", LOT, "--today", "2026-01-15", "--prices",

@@ -102,7 +102,8 @@ class WorkshopAndMoneyOptionsTest {
         "--parts-from, moon, no source of parts", "--on-shelf, NOPE, no 'NOPE'", "--own-tools, NOPE, no 'NOPE'",
         "--money, nope=1, no money line", "--money, sales_tax=x, neither a figure", "--money, sales_tax=-1, sales_tax",
         "--money, haggle=3:2:1, low <= mode", "--ways, swim, no way out", "--risk-tolerance, 0, above zero",
-        "--place, moon, no place", "--value-between, 9000, two figures", "--value-between, 9:4, two figures", "--speed, 0, above 0"})
+        "--place, moon, no place", "--value-between, 9000, two figures", "--value-between, 9:4, two figures",
+        "--speed, 0, above 0"})
     void what_cannot_be_meant_is_refused_with_the_mend(String option, String value, String message) {
         Run run = judge(option, value);
 

@@ -9,8 +9,8 @@ import java.util.List;
 import java.util.Optional;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
-import worthsaving.quantity.Money;
 import worthsaving.quantity.Distance;
+import worthsaving.quantity.Money;
 import worthsaving.quantity.Probability;
 
 /** Seized engine, dealer quote above the car's value; 36 months and 36,000 miles. Invented inputs. */

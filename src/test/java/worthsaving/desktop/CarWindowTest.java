@@ -104,9 +104,11 @@ class CarWindowTest {
         double price = window.bench().car().value(Lever.PRICE);
         assertThat(price).isLessThan(1_200);
         Listing listing = window.bench().car().scenarioProperty().get().listing();
-        var prepared = (Preparation.Ready) new Judge(RealWindow.GROUND.catalogue(), RealWindow.GROUND.values(), RealWindow.GROUND.settings())
+        var prepared = (Preparation.Ready) new Judge(RealWindow.GROUND.catalogue(), RealWindow.GROUND.values(),
+                RealWindow.GROUND.settings())
                 .prepare(listing);
-        window.showsWhatTheCoreSays(robot, prepared.listing().appraise(RealWindow.GROUND.settings().terms(), RealWindow.GROUND.settings().rule(),
+        window.showsWhatTheCoreSays(robot, prepared.listing()
+                .appraise(RealWindow.GROUND.settings().terms(), RealWindow.GROUND.settings().rule(),
                 Optional.of(Money.usd(price))));
         robot.clickOn("#undo");
         window.reckoned();

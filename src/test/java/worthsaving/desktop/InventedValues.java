@@ -38,7 +38,8 @@ public final class InventedValues implements ValueSource {
     /** The shipped catalogue with these values. */
     public static Ground ground() {
         var catalogue = ShippedCatalogue.load();
-        return new Ground(catalogue, new InventedValues(), JudgeSettings.usual(catalogue, Seed.DEFAULT), Set.of(), make -> Set.of(),
+        return new Ground(catalogue, new InventedValues(), JudgeSettings.usual(catalogue, Seed.DEFAULT), Set.of(),
+                make -> Set.of(),
                 new AdvertReader(Vocabulary.read(InventedValues::words)), TODAY);
     }
 

@@ -16,9 +16,9 @@ import worthsaving.quantity.Money;
 import worthsaving.vehicle.Exposure;
 import worthsaving.vehicle.Fact;
 import worthsaving.vehicle.Listing;
+import worthsaving.vehicle.Observation;
 import worthsaving.vehicle.Observation.Sight;
 import worthsaving.vehicle.Observation.Witness;
-import worthsaving.vehicle.Observation;
 import worthsaving.vehicle.Powertrain;
 import worthsaving.vehicle.TitleBrand;
 

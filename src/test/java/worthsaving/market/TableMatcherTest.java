@@ -28,7 +28,8 @@ class TableMatcherTest {
         try (Reader markets = Files.newBufferedReader(MARKET.resolve("markets.csv"));
                 Reader names = Files.newBufferedReader(MARKET.resolve("column_names.csv"));
                 Reader words = Files.newBufferedReader(MARKET.resolve("word_names.csv"))) {
-            return new TableMatcher(Market.read(markets), names, words, Set.of("ford", "toyota", "vw"), Set.of("focus", "corolla", "golf"));
+            return new TableMatcher(Market.read(markets), names, words, Set.of("ford", "toyota", "vw"),
+                    Set.of("focus", "corolla", "golf"));
         }
     }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static worthsaving.quantity.Money.usd;
 
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import worthsaving.deal.Assessment;
@@ -53,5 +54,56 @@ class DealTornadoTest {
                 .expectedProfit() - 300)).orElseThrow();
         double there = car.withValueTimes(share).expectedProfit(terms, WayOut.REPAIR_AND_SELL, ASK);
         assertThat(shown.way(WayOut.REPAIR_AND_SELL).expectedProfit() - there).isCloseTo(300, within(0.01));
+    }
+
+    /** An item between sound and failed, and parts and hours together: what a map can be drawn over. */
+    @Test
+    void items_and_the_repair_as_a_whole_can_be_moved_too() {
+        PreparedDeal car = DealEngine.prepare(SampleDeals.eightItems(new Range(4_000, 6_500, 9_500).asPert(),
+                .6, .3, .25, .2, .15, .1, .08, .05));
+        DealTerms terms = DealTerms.usual(Money.USD);
+        String item = "ITEM_0";
+        DealTornado sensitivity = new DealTornado(car, terms, WayOut.REPAIR_AND_SELL, ASK, Map.of(item, "an item"));
+
+        DealTornado.Figure moved = figure(sensitivity, DealTornado.Kind.ITEM);
+        assertThat(moved.id()).isEqualTo(item);
+        assertThat(moved.input().low()).isZero();
+        assertThat(moved.input().base()).isEqualTo(car.chance(item));
+        assertThat(moved.input().high()).isEqualTo(1);
+        Tornado.Bar bar = sensitivity.tornado().bars().stream().filter(b -> b.input().name().equals("an item")).findFirst()
+                .orElseThrow();
+        assertThat(bar.atLow()).as("a sound item costs nothing").isGreaterThan(bar.atHigh());
+        assertThat(bar.atHigh()).isCloseTo(car.withChances(Map.of(item, 1.0)).expectedProfit(terms,
+                WayOut.REPAIR_AND_SELL, ASK), within(1e-9));
+    }
+
+    @Test
+    void a_map_holds_the_expected_profit_at_each_of_its_points() {
+        PreparedDeal car = DealEngine.prepare(SampleDeals.eightItems(new Range(4_000, 6_500, 9_500).asPert(),
+                .6, .3, .25, .2, .15, .1, .08, .05));
+        DealTerms terms = DealTerms.usual(Money.USD);
+        DealTornado sensitivity = new DealTornado(car, terms, WayOut.REPAIR_AND_SELL, ASK);
+        DealTornado.Figure value = figure(sensitivity, DealTornado.Kind.SALE_VALUE);
+        DealTornado.Figure cost = figure(sensitivity, DealTornado.Kind.REPAIR_COST);
+        int[] told = {0};
+
+        TwoWayMap map = sensitivity.map(value, cost, 2, () -> told[0]++);
+
+        int points = map.across().length * map.up().length;
+        assertThat(told[0]).isEqualTo(points);
+        double x = map.across()[map.across().length - 1];
+        double y = map.up()[0];
+        DealTerms cheaper = terms.with(Term.PARTS_PRICE, terms.get(Term.PARTS_PRICE).times(y), Source.guess("moved"))
+                .with(Term.SPEED, terms.get(Term.SPEED).times(y), Source.guess("moved"));
+        assertThat(cost.input().low()).isLessThan(1);
+        assertThat(cost.input().high()).isGreaterThan(1);
+        assertThat(map.results()[0][map.across().length - 1]).isCloseTo(car.withValueTimes(x)
+                .expectedProfit(cheaper, WayOut.REPAIR_AND_SELL, ASK), within(1e-6));
+        assertThat(sensitivity.inputs()).as("the repair as a whole stands in no tornado beside its parts")
+                .doesNotContain(cost.input()).contains(value.input());
+    }
+
+    private static DealTornado.Figure figure(DealTornado of, DealTornado.Kind kind) {
+        return of.figures().stream().filter(f -> f.kind() == kind).findFirst().orElseThrow();
     }
 }

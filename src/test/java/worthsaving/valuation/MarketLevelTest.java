@@ -20,9 +20,12 @@ class MarketLevelTest {
     private static final double DATA_DAY = CarFacts.decimalYear(DAY);
     private static final Vehicle CAR = InventedMarket.car("beta", "m2", 2010, 100_000).build();
     private static final List<Comparable> OWN = List.of(
-            new Comparable(InventedMarket.car("beta", "m2", 2011, 90_000).build(), Money.usd(9_900), PriceKind.ASKING, DAY, "row 2"),
-            new Comparable(InventedMarket.car("beta", "m1", 2009, 120_000).build(), Money.usd(6_100), PriceKind.SALE, DAY, "row 3"),
-            new Comparable(InventedMarket.car("gamma", "m3", 2012, 60_000).build(), Money.usd(14_000), PriceKind.ASKING, DAY, "row 4"));
+            new Comparable(InventedMarket.car("beta", "m2", 2011, 90_000).build(), Money.usd(9_900), PriceKind.ASKING,
+                    DAY, "row 2"),
+            new Comparable(InventedMarket.car("beta", "m1", 2009, 120_000).build(), Money.usd(6_100), PriceKind.SALE,
+                    DAY, "row 3"),
+            new Comparable(InventedMarket.car("gamma", "m3", 2012, 60_000).build(), Money.usd(14_000), PriceKind.ASKING,
+                    DAY, "row 4"));
 
     private static MarketLevel level(List<Comparable> own) throws IOException {
         MarketSettings settings = InventedMarket.settings().withComparables(own);

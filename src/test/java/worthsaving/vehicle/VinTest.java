@@ -88,4 +88,16 @@ class VinTest {
         }
         return twins;
     }
+
+    /** Source: ISO 3780, which allots the first character to parts of the world. */
+    @ParameterizedTest
+    @CsvSource({"A, AFRICA", "H, AFRICA", "J, ASIA", "R, ASIA", "S, EUROPE", "Z, EUROPE", "1, NORTH_AMERICA", "5, NORTH_AMERICA",
+        "6, OCEANIA", "7, OCEANIA", "8, SOUTH_AMERICA", "9, SOUTH_AMERICA"})
+    void knows_the_part_of_the_world(char first, Vin.Region region) {
+        Vin vin = new Vin(first + "M8GDM9AXKP042788");
+
+        assertThat(vin.region()).isEqualTo(region);
+        assertThat(vin.northAmerican()).isEqualTo(region == Vin.Region.NORTH_AMERICA);
+        assertThat(vin).hasToString(vin.text());
+    }
 }

@@ -62,7 +62,11 @@ final class CarWork {
         this.findings = ground.catalogue().findingsById();
     }
 
-    /** What is asked for. @param rough while a lever is dragged */
+    /**
+     * What is asked for.
+     *
+     * @param rough while a lever is dragged
+     */
     record Ask(Scenario scenario, boolean rough) {
 
         /** Whether nothing but levers differs. */

@@ -54,7 +54,7 @@ final class MarkedSlider extends Region {
             double inset = thumb == null ? 0 : thumb.getLayoutBounds().getWidth() / 2;
             double share = (at.getAsDouble() - slider.getMin()) / (slider.getMax() - slider.getMin());
             double x = inset + share * (getWidth() - 2 * inset);
-            mark.resizeRelocate(Math.round(x - WIDTH / 2), 0, WIDTH, getHeight());
+            mark.resizeRelocate((double) Math.round(x - WIDTH / 2), 0, WIDTH, getHeight());
         }
     }
 }

@@ -16,7 +16,11 @@ import worthsaving.sensitivity.Turning;
 /** Finds for each slider where the deal turns, the others staying where they are. */
 final class Marks {
 
-    /** What is wanted. @param dials with where each stands when it is not moved */
+    /**
+     * What is wanted.
+     *
+     * @param dials with where each stands when it is not moved
+     */
     record Request(CarPicture picture, Map<Dial, Double> dials) {}
 
     private static final int MOST_REFINEMENTS = 5;

@@ -31,7 +31,11 @@ public record Matters(WayOut way, Money price, double base, List<Bar> bars, List
     static final int STEPS = 13;
     private static final int MOST_BARS = 10;
 
-    /** One figure moved alone. @param atLow profit with the figure at its low end */
+    /**
+     * One figure moved alone.
+     *
+     * @param atLow profit with the figure at its low end
+     */
     public record Bar(Figure figure, double atLow, double atHigh) {
 
         double least() {

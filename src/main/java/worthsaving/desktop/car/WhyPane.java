@@ -53,7 +53,11 @@ final class WhyPane extends VBox {
         show(false);
     }
 
-    /** A button that opens the reason of a figure. @param name of the figure, for a screen reader */
+    /**
+     * A button that opens the reason of a figure.
+     *
+     * @param name of the figure, for a screen reader
+     */
     Button button(Why.Topic about, String item, String name) {
         Button why = new Button(Texts.of("why"));
         why.setId("why-" + (item.isEmpty() ? about.name().toLowerCase(Locale.ROOT) : item));

@@ -14,7 +14,11 @@ import java.util.stream.Collectors;
  */
 public record ColumnLayout(List<Shown> columns, Optional<Sorting> sorting) {
 
-    /** One column. @param width in sizes of ordinary text; 0 for the usual one */
+    /**
+     * One column.
+     *
+     * @param width in sizes of ordinary text; 0 for the usual one
+     */
     public record Shown(LotColumn column, double width, boolean visible) {}
 
     /** Sorted by this column. */

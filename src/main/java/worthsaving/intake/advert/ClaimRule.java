@@ -74,7 +74,8 @@ final class ClaimRule {
         Token first = words.get(hit.first()).token();
         for (int i = hit.last() + 1; i < Math.min(words.size(), hit.last() + 3); i++) {
             if (fine[i] && words.get(i).token().segment() == first.segment()) {
-                return i == hit.last() + 1 || Rx.is(words.get(i - 1).text(), "is|are|still|all|feels|looks|seems|fluid|oil|level|itself|tests|tested");
+                return i == hit.last() + 1 || Rx.is(words.get(i - 1).text(),
+                        "is|are|still|all|feels|looks|seems|fluid|oil|level|itself|tests|tested");
             }
         }
         return false;

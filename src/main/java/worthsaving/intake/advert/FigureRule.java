@@ -17,13 +17,11 @@ final class FigureRule {
     record Figures(
             Optional<Found<Mileage>> mileage, Optional<Found<Money>> price, List<Found<OfferReading.Figure>> other) {}
 
-    private final Page page;
     private final MileageRule mileageRule;
     private final MoneyRule moneyRule;
     private final Optional<String> country;
 
     FigureRule(Page page, MoneyRule moneyRule, Optional<String> country) {
-        this.page = page;
         this.mileageRule = new MileageRule(page);
         this.moneyRule = moneyRule;
         this.country = country;

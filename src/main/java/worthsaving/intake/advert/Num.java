@@ -3,7 +3,8 @@ package worthsaving.intake.advert;
 /**
  * A number in the text.
  *
- * @param from first token, @param to last token
+ * @param from first token
+ * @param to last token
  * @param suffix letters written on to it, lower case ("k", "mi"), or empty
  * @param masked true for hidden digits, read as noughts
  * @param grouped written with separators of thousands

@@ -183,7 +183,7 @@ final class PlaceRule {
     private String joined(int from, int to) {
         StringBuilder name = new StringBuilder();
         for (int k = from; k <= to; k++) {
-            if (k > from && (!Rx.is(page.token(k).gap(), "[ \\-.']{1,2}"))) {
+            if (k > from && !Rx.is(page.token(k).gap(), "[ \\-.']{1,2}")) {
                 return "";
             }
             name.append(k > from ? " " : "").append(page.at(k));

@@ -10,7 +10,10 @@ import java.util.Set;
 /** States, provinces and well-known places. */
 final class Places {
 
-    /** @param region code of the most usual region, or empty; @param country ISO 3166 code */
+    /**
+     * @param region code of the most usual region, or empty
+     * @param country ISO 3166 code
+     */
     record Place(String name, String region, String country) {}
 
     private final Map<String, Place> regionsByName = new HashMap<>();

@@ -15,7 +15,10 @@ final class VehicleRule {
     private static final int NEIGHBOURS = 4;
     private static final int RAM_ITS_OWN_MAKE = 2010;
 
-    /** @param from first and @param to last token of the name of the car; -1 where there is none */
+    /**
+     * @param from first
+     * @param to last token of the name of the car; -1 where there is none
+     */
     record Vehicle(Optional<Found<String>> make, Optional<Found<String>> model, Optional<Model> entry, int from,
             int to) {
 

@@ -23,7 +23,8 @@ final class VocabularyReader {
     /** What makes the name of a part a complaint about it. */
     private static final List<String> FRAMES = List.of("needs a/new/another/used/replace/rebuilt/the? PART",
             "needs a new/used/rebuilt/reman PART", "{bad} PART", "PART {bad}", "PART is/has/was/are {bad}",
-            "light .. for the? PART", "code* for the? PART", "PART code*", "PART went/going/let/needs/problem*/issue*/failure/pushed", "PART is going", "PART is making .. noise*");
+            "light .. for the? PART", "code* for the? PART", "PART code*",
+            "PART went/going/let/needs/problem*/issue*/failure/pushed", "PART is going", "PART is making .. noise*");
 
     private final Function<String, Reader> files;
     private final CsvRows rows;

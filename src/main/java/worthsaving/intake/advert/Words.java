@@ -6,7 +6,10 @@ import java.util.List;
 /** The tokens of an advert as words in the vocabulary's own spelling; "cel" becomes three words at one place. */
 final class Words {
 
-    /** @param token the token it was written as, @param index that token's number */
+    /**
+     * @param token the token it was written as
+     * @param index that token's number
+     */
     record Word(String text, Token token, int index) {}
 
     private final List<Token> tokens;

@@ -64,7 +64,8 @@ final class SheetStyle {
                 @media print { main { margin: 0 auto; } }
                 """;
         String style = css.replace("WIDTH", number(PageComposer.WIDTH))
-                .replace("BODY", number(PageComposer.BODY)).replace("SMALL", number(PageComposer.SMALL)).replace("LEADING", number(PageComposer.LEADING));
+                .replace("BODY", number(PageComposer.BODY)).replace("SMALL", number(PageComposer.SMALL))
+                .replace("LEADING", number(PageComposer.LEADING));
         for (Ink ink : Ink.values()) {
             style = style.replaceAll("\\b" + ink.name() + "\\b", ink.css());
         }
