@@ -17,6 +17,7 @@ import worthsaving.ranking.Judge;
 import worthsaving.ranking.JudgeSettings;
 import worthsaving.record.Learning;
 import worthsaving.report.CaseReport;
+import worthsaving.shell.MarketGround;
 
 /** Judges a case by all that is known of it, with the lessons of finished cars, and keeps the forecast. */
 @Command(name = "forecast", description = "Judges a case by its evidence and journal, with what your finished cars taught, "

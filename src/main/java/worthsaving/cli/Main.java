@@ -17,6 +17,7 @@ import picocli.CommandLine.ScopeType;
 import worthsaving.casebook.CasebookException;
 import worthsaving.quantity.Seed;
 import worthsaving.report.Words;
+import worthsaving.shell.FaultyInstallation;
 
 /** The command line. Results go to standard output, progress and errors to standard error. */
 @Command(
@@ -86,6 +87,10 @@ public final class Main {
         if (error instanceof UserError mendable) {
             err.println(mendable.getMessage());
             return mendable.exitCode();
+        }
+        if (error instanceof FaultyInstallation faulty) {
+            err.println(faulty.getMessage());
+            return ExitCode.INSTALLATION_FAULTY;
         }
         if (error instanceof CasebookException casebook) {
             err.println(casebook.getMessage());

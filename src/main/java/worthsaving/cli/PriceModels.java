@@ -3,21 +3,13 @@ package worthsaving.cli;
 import java.io.IOException;
 import java.io.Reader;
 import java.io.UncheckedIOException;
-import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import worthsaving.market.Market;
-import worthsaving.market.MarketSettings;
-import worthsaving.valuation.ModelFormatException;
-import worthsaving.valuation.PriceModel;
-import worthsaving.valuation.Valuer;
+import worthsaving.shell.MarketGround;
 
 /** Price models and market settings as they lie on the disk. */
 final class PriceModels {
-
-    private static final String FACTORS = "shared/market/market_settings.csv";
-    private static final String INDEX = "shared/market/price_index.csv";
 
     private PriceModels() {}
 
@@ -28,17 +20,7 @@ final class PriceModels {
     static MarketGround load(Resources resources, String given) {
         Path file = file(resources, given);
         try (Reader in = Resources.reader(file)) {
-            PriceModel model = PriceModel.read(in, file.getFileName().toString());
-            try (Reader factors = resources.reader(FACTORS); Reader index = resources.reader(INDEX)) {
-                Market market = Markets.named(resources, model.market());
-                Valuer valuer = new Valuer(model, MarketSettings.read(factors, index, model.market()), market.odometer());
-                return new MarketGround(market, valuer);
-            }
-        } catch (MalformedInputException e) {
-            throw new UserError(ExitCode.INSTALLATION_FAULTY, file.getFileName() + " is no price model: it is not UTF-8 text. "
-                    + "Fit the model again or take a good copy.");
-        } catch (ModelFormatException | IllegalArgumentException e) {
-            throw new UserError(ExitCode.INSTALLATION_FAULTY, e.getMessage());
+            return MarketGround.read(resources::reader, in, file.getFileName().toString());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
