@@ -71,8 +71,16 @@ public record MarketGround(Market market, Valuer valuer) {
      */
     public Catalogue in(Catalogue catalogue) {
         return catalogue.currency().equals(market.currency())
-                ? catalogue
-                : catalogue.in(market.currency(), factor(catalogue.currency()).value());
+                ? catalogue : catalogue.in(market.currency(), catalogueMoney(catalogue));
+    }
+
+    /**
+     * Units of the market's currency for each of the catalogue's.
+     *
+     * @throws FaultyInstallation when nothing says it
+     */
+    public double catalogueMoney(Catalogue catalogue) {
+        return catalogue.currency().equals(market.currency()) ? 1 : factor(catalogue.currency()).value();
     }
 
     private MarketFactor factor(Currency of) {

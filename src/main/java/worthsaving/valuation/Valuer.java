@@ -145,7 +145,12 @@ public final class Valuer {
 
     /** What each of the user's comparables tells about the level for this car; empty when there are none. */
     public List<LevelRow> level(Vehicle vehicle, LocalDate on) {
-        return MarketLevel.of(model, settings, facts(vehicle, on), on, dataDay).rows();
+        return marketLevel(vehicle, on).rows();
+    }
+
+    /** Where the market stands for this car against the indexed model, by the user's comparables. */
+    public MarketLevel marketLevel(Vehicle vehicle, LocalDate on) {
+        return MarketLevel.of(model, settings, facts(vehicle, on), on, dataDay);
     }
 
     /**

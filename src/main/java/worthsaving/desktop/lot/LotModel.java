@@ -14,6 +14,8 @@ import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
 import javafx.beans.property.ReadOnlyIntegerWrapper;
+import javafx.beans.property.ReadOnlyObjectProperty;
+import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
 import javafx.collections.FXCollections;
@@ -33,7 +35,8 @@ public final class LotModel {
     private volatile LotWork work;
     private final LatestWins<Request, Content> reckoner;
     private final ScreenThread screen;
-    private Currency currency;
+    private final ReadOnlyObjectWrapper<Currency> currency = new ReadOnlyObjectWrapper<>();
+    private Optional<Path> table = Optional.empty();
     private final Adverts adverts;
     private final ChoiceModel choice;
     private final CompareModel comparison;
@@ -52,7 +55,7 @@ public final class LotModel {
     public LotModel(Ground ground, Executor background, ScreenThread screen) {
         this.work = new LotWork(ground);
         this.screen = screen;
-        this.currency = ground.settings().terms().currency();
+        this.currency.set(ground.settings().terms().currency());
         this.adverts = new Adverts(ground, id -> listing(id).isPresent(), this::change, background, screen);
         this.choice = new ChoiceModel(ground.settings().method().seed(), background, screen);
         this.comparison = new CompareModel(() -> work.judge(), background, screen);
@@ -64,6 +67,7 @@ public final class LotModel {
     /** Reads a table and judges its listings; the lot shown stays until that is done. */
     public void open(Path table) {
         opening = true;
+        this.table = Optional.of(table);
         submit(new Request.Open(table));
     }
 
@@ -75,12 +79,22 @@ public final class LotModel {
         }
     }
 
-    /** Judges every car anew on other ground. */
+    /**
+     * Judges every car anew on other ground. On a market with other money the table is read again, since a price
+     * without a currency is then in that money; what was changed by hand stays.
+     */
     public void use(Ground ground) {
         screen.require();
+        boolean otherMoney = !ground.settings().terms().currency().equals(currency.get());
         work = new LotWork(ground);
-        currency = ground.settings().terms().currency();
-        submit(new Request.Again(content, order));
+        currency.set(ground.settings().terms().currency());
+        adverts.use(ground);
+        if (otherMoney && table.isPresent()) {
+            content.editedListings().forEach(l -> held.putIfAbsent(l.id(), l));
+            open(table.get());
+        } else {
+            submit(new Request.Again(content, order));
+        }
     }
 
     /** Every car of the lot, judged or refused. */
@@ -122,7 +136,11 @@ public final class LotModel {
 
     /** Currency of all amounts: that of the market. */
     public Currency currency() {
-        return currency;
+        return currency.get();
+    }
+
+    public ReadOnlyObjectProperty<Currency> currencyProperty() {
+        return currency.getReadOnlyProperty();
     }
 
     /** Name of a failure item. */

@@ -126,9 +126,17 @@ public final class LotView extends VBox {
         Label by = new Label(Texts.of("lot.order"));
         by.setLabelFor(orders);
         FlowPane row = new FlowPane(10, 6, words, verdicts, by, orders, compareButton(),
-                Words.whole(Texts.of("lot.currency", model.currency().getCurrencyCode()), "soft"), progress());
+                currency(), progress());
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
+    }
+
+    private Label currency() {
+        Label currency = Words.whole("", "soft");
+        currency.setId("lot-currency");
+        currency.textProperty().bind(Bindings.createStringBinding(
+                () -> Texts.of("lot.currency", model.currency().getCurrencyCode()), model.currencyProperty()));
+        return currency;
     }
 
     private Button compareButton() {

@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import worthsaving.catalog.FailureItem;
 import worthsaving.desktop.Ground;
 import worthsaving.desktop.Texts;
-import worthsaving.intake.IntakeSettings;
 import worthsaving.intake.ListingReader;
 import worthsaving.intake.LotSummary;
 import worthsaving.intake.Vocabulary;
@@ -86,6 +85,11 @@ final class LotWork {
                     ranked.refused().stream().map(Judged.Refused::listing)).toList();
         }
 
+        /** Listings changed or added since the table was read. */
+        List<Listing> editedListings() {
+            return listings().stream().filter(l -> edited.contains(l.id())).toList();
+        }
+
         List<Problem> problems() {
             List<Problem> all = new ArrayList<>(reading);
             ranked.refused().forEach(r -> all.add(Problem.of(r)));
@@ -148,7 +152,7 @@ final class LotWork {
 
     private LotSummary read(Path table, TableSink sink) {
         ListingReader reader = new ListingReader(Vocabulary.of(ground.catalogue(), ground.makes(), ground.adverts().codes()),
-                IntakeSettings.american(ground.today()));
+                ground.tables());
         try (InputStream in = Files.newInputStream(table)) {
             return reader.read(in, table.getFileName().toString(), sink);
         } catch (IOException e) {
