@@ -9,6 +9,8 @@ import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.layout.StackPane;
 import javafx.stage.Stage;
+import worthsaving.desktop.market.MarketModel;
+import worthsaving.desktop.market.MarketNotes;
 
 /** The program with its one window. */
 public final class App extends Application {
@@ -29,10 +31,13 @@ public final class App extends Application {
         background.execute(() -> {
             try {
                 ProjectFolder folder = ProjectFolder.find();
-                Ground ground = folder.read(LocalDate.now());
+                Settings settings = Settings.ofUser();
+                MarketNotes notes = MarketNotes.inMemory();
+                Ground ground = MarketModel.atStart(
+                        folder.read(LocalDate.now(), MarketModel.remembered(settings, folder)), folder, notes);
                 screen.executor().execute(() -> {
-                    Workbench bench = new Workbench(ground, Settings.ofUser(), background, screen, folder.sampleLot(),
-                            folder.shelf());
+                    Workbench bench = new Workbench(ground, settings, background, screen, folder.sampleLot(),
+                            folder.shelf(), folder, notes);
                     scene.setRoot(bench);
                     bench.dress();
                     bench.open(folder.sampleLot());

@@ -30,6 +30,7 @@ final class Menus extends MenuBar {
         view.getItems().addAll(
                 item(Shortcuts.LOT, bench::showLot),
                 item(Shortcuts.CAR, bench::showCar),
+                item(Shortcuts.MARKET, bench::showMarket),
                 item(Shortcuts.CATALOGUE, bench::showCatalogue),
                 new SeparatorMenuItem(),
                 item(Shortcuts.UNITS, () -> bench.look().otherUnits()),

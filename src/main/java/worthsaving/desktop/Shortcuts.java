@@ -17,6 +17,7 @@ public enum Shortcuts {
     REDO(KeyCode.Y),
     LOT(KeyCode.DIGIT1),
     CAR(KeyCode.DIGIT2),
+    MARKET(KeyCode.DIGIT4),
     CATALOGUE(KeyCode.DIGIT5),
     FIND(KeyCode.F),
     COMPARE(KeyCode.E),

@@ -2,8 +2,12 @@ package worthsaving.desktop;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.util.Currency;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.BiFunction;
+import javafx.beans.binding.Bindings;
+import javafx.beans.binding.StringBinding;
 import javafx.scene.Node;
 import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
@@ -24,7 +28,13 @@ import worthsaving.desktop.catalogue.CatalogueModel;
 import worthsaving.desktop.catalogue.CatalogueView;
 import worthsaving.desktop.catalogue.Shelf;
 import worthsaving.desktop.lot.LotModel;
+import worthsaving.desktop.lot.LotRow;
 import worthsaving.desktop.lot.LotView;
+import worthsaving.desktop.market.MarketModel;
+import worthsaving.desktop.market.MarketNotes;
+import worthsaving.desktop.market.MarketShelf;
+import worthsaving.desktop.market.MarketView;
+import worthsaving.quantity.Money;
 import worthsaving.vehicle.Listing;
 
 /** What fills the window: menus, the switch between screens, and the screen chosen. */
@@ -41,15 +51,20 @@ public final class Workbench extends BorderPane {
     private final ToggleButton catalogueSwitch = screenSwitch("screen.catalogue");
     private final CatalogueModel catalogue;
     private final CatalogueView catalogueView;
+    private final ToggleButton marketSwitch = screenSwitch("screen.market");
+    private final MarketModel market;
+    private final MarketView marketView;
     private final SheetModel sheet;
     private BiFunction<FileChooser, Window, File> whereToSave = FileChooser::showSaveDialog;
+    private HomeMarket home;
     /** What the lot already knows of the car being worked on. */
     private Listing known;
 
     public Workbench(
             Ground ground, Settings settings, Executor background, ScreenThread screen, Path sampleLot,
-            Shelf shelf) {
+            Shelf shelf, MarketShelf markets, MarketNotes notes) {
         screen.require();
+        this.home = ground.home();
         this.look = new Look(this, settings);
         this.lot = new LotModel(ground, background, screen);
         this.lotView = new LotView(lot, settings, look,
@@ -58,8 +73,11 @@ public final class Workbench extends BorderPane {
         this.sheet = new SheetModel(car, ground, background, screen);
         this.carView = new CarView(car, look);
         this.catalogue = new CatalogueModel(ground, shelf, lot::listings,
-                kept -> use(ground.with(kept)), background, screen);
+                kept -> market().use(kept), background, screen);
         this.catalogueView = new CatalogueView(catalogue);
+        this.market = new MarketModel(ground, markets, notes, settings, this::use, background, screen);
+        this.marketView = new MarketView(market, look, judging());
+        marketSwitch.setOnAction(e -> showMarket());
         catalogueSwitch.setOnAction(e -> showCatalogue());
         lot.adverts().onOpen(this::openCar);
         lotSwitch.setOnAction(e -> showLot());
@@ -70,7 +88,7 @@ public final class Workbench extends BorderPane {
         HBox.setHgrow(space, Priority.ALWAYS);
         Label product = new Label(Texts.of("product"));
         product.getStyleClass().add("product");
-        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, catalogueSwitch, space);
+        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, marketSwitch, catalogueSwitch, space);
         bar.getStyleClass().add("bar");
         setTop(bar);
         show(lotView, lotSwitch);
@@ -134,7 +152,7 @@ public final class Workbench extends BorderPane {
             carView.find();
         } else if (getCenter() == catalogueView) {
             catalogueView.find();
-        } else {
+        } else if (getCenter() == lotView) {
             lotView.find();
         }
     }
@@ -146,7 +164,9 @@ public final class Workbench extends BorderPane {
     }
 
     void undo() {
-        if (getCenter() == catalogueView) {
+        if (getCenter() == marketView) {
+            market.undo();
+        } else if (getCenter() == catalogueView) {
             catalogue.undo();
         } else if (car.isOpen()) {
             car.undo();
@@ -154,7 +174,9 @@ public final class Workbench extends BorderPane {
     }
 
     void redo() {
-        if (getCenter() == catalogueView) {
+        if (getCenter() == marketView) {
+            market.redo();
+        } else if (getCenter() == catalogueView) {
             catalogue.redo();
         } else if (car.isOpen()) {
             car.redo();
@@ -173,6 +195,10 @@ public final class Workbench extends BorderPane {
 
     public void showCar() {
         if (car.isOpen()) {
+            lot.listing(car.scenarioProperty().get().listing().id()).filter(this::inOtherMoney).ifPresent(anew -> {
+                known = anew;
+                car.open(anew);
+            });
             show(carView, carSwitch);
         }
     }
@@ -183,26 +209,57 @@ public final class Workbench extends BorderPane {
         show(catalogueView, catalogueSwitch);
     }
 
+    public void showMarket() {
+        tellLot();
+        market.open();
+        market.look(car.isOpen() ? Optional.of(car.scenarioProperty().get().listing())
+                : lot.rows().stream().findFirst().map(LotRow::listing));
+        show(marketView, marketSwitch);
+    }
+
+    public MarketModel market() {
+        return market;
+    }
+
     public CatalogueModel catalogue() {
         return catalogue;
     }
 
     private void use(Ground ground) {
+        if (!ground.home().market().equals(home.market())) {
+            look.use(ground.home().units());
+        }
+        home = ground.home();
         lot.use(ground);
         car.use(ground);
         sheet.use(ground);
+        catalogue.use(ground);
     }
 
     /** Works on a car of the lot. */
     public void openCar(Listing listing) {
         tellLot();
-        if (!car.isOpen() || !listing.id().equals(car.scenarioProperty().get().listing().id())) {
+        if (!car.isOpen() || !listing.id().equals(car.scenarioProperty().get().listing().id()) || inOtherMoney(listing)) {
             known = listing;
             car.open(listing);
         }
         carSwitch.setDisable(false);
         carSwitch.setTooltip(null);
         showCar();
+    }
+
+    /** Whether the lot was read again on another market since the car was opened. */
+    private boolean inOtherMoney(Listing listing) {
+        Optional<Currency> now = listing.ask().get().map(Money::currency);
+        return now.isPresent() && !now.equals(car.scenarioProperty().get().listing().ask().get().map(Money::currency));
+    }
+
+    private StringBinding judging() {
+        return Bindings.createStringBinding(
+                () -> !lot.busyProperty().get() ? ""
+                        : lot.total() == 0 ? Texts.of("lot.reading")
+                        : Texts.of("market.judging", Figures.number(lot.doneProperty().get(), 0), Figures.number(lot.total(), 0)),
+                lot.busyProperty(), lot.doneProperty());
     }
 
     private void tellLot() {

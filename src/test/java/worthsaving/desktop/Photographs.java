@@ -23,6 +23,7 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import worthsaving.desktop.market.MarketNotes;
 
 /**
  * Photographs every screen at 1280 x 800 light and dark, and one of each layout at twice that scale and at 1920 x 1080.
@@ -60,7 +61,7 @@ public final class Photographs {
         Ground ground = project.read(DAY);
         onScreen(() -> {
             bench = new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2, Photographs::daemon),
-                    ScreenThread.ofJavaFx(), project.sampleLot(), project.shelf());
+                    ScreenThread.ofJavaFx(), project.sampleLot(), project.shelf(), project, MarketNotes.inMemory());
             stage = new Stage();
             stage.setScene(new Scene(bench, WIDTH, HEIGHT));
             bench.dress();
@@ -113,7 +114,7 @@ public final class Photographs {
         onScreen(() -> {
             bench = new Workbench(LongLot.coarse(ground, ROUGH), Settings.inMemory(),
                     Executors.newFixedThreadPool(2, Photographs::daemon), ScreenThread.ofJavaFx(), project.sampleLot(),
-                    project.shelf());
+                    project.shelf(), project, MarketNotes.inMemory());
             stage.setScene(new Scene(bench, WIDTH, HEIGHT));
             bench.dress();
             bench.open(table);

@@ -21,6 +21,7 @@ import org.testfx.util.WaitForAsyncUtils;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.WayOut;
 import worthsaving.desktop.lot.LotRow;
+import worthsaving.desktop.market.MarketNotes;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
@@ -51,7 +52,8 @@ final class RealWindow {
 
     void start(Stage stage, Path folder) throws IOException {
         Path table = Files.writeString(folder.resolve("three.csv"), TABLE);
-        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), table, shelf);
+        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), table, shelf, ProjectFolder.find(),
+                MarketNotes.inMemory());
         stage.setScene(new Scene(bench, 1280, 800));
         bench.dress();
         stage.show();

@@ -49,10 +49,10 @@ final class MarketEditsText {
                 throw new IllegalArgumentException("it is of version " + root.path("version") + ", not " + VERSION);
             }
             SortedMap<YearMonth, Optional<Double>> index = new TreeMap<>();
-            root.path("index").fields().forEachRemaining(e -> index.put(YearMonth.parse(e.getKey()),
+            root.path("index").properties().forEach(e -> index.put(YearMonth.parse(e.getKey()),
                     e.getValue().isNull() ? Optional.empty() : Optional.of(e.getValue().asDouble())));
             SortedMap<String, Double> factors = new TreeMap<>();
-            root.path("factors").fields().forEachRemaining(e -> factors.put(e.getKey(), e.getValue().asDouble()));
+            root.path("factors").properties().forEach(e -> factors.put(e.getKey(), e.getValue().asDouble()));
             List<OwnTable> tables = new ArrayList<>();
             root.path("tables").forEach(t -> tables.add(table(t)));
             return new MarketEdits(index, factors, tables);

@@ -164,6 +164,10 @@ public final class MarketModel {
         trying.submit(new OwnTable(name, base.today(), text, Set.of()));
     }
 
+    void say(String what) {
+        trouble.set(what);
+    }
+
     void remove(OwnCars.Row row) {
         edit(edits().without(row));
     }
