@@ -16,6 +16,7 @@ import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
+import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TitledPane;
 import javafx.scene.image.PixelFormat;
@@ -39,7 +40,7 @@ public final class Photographs {
     private static final int ROUGH = 256;
     /** Screens of each kind of layout; they are taken at 1920 x 1080 and at twice the scale as well. */
     private static final Set<String> LARGE = Set.of(
-            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue");
+            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "market", "market-own");
 
     private final Path folder;
     private Workbench bench;
@@ -78,6 +79,9 @@ public final class Photographs {
         if (wanted("car")) {
             car();
         }
+        if (wanted("market")) {
+            market(project);
+        }
         if (wanted("catalogue")) {
             onScreen(() -> {
                 bench.showCatalogue();
@@ -94,7 +98,38 @@ public final class Photographs {
     }
 
     private static boolean wanted(String screen) {
-        return List.of(System.getProperty("screens", "lot,car,catalogue,problems,long").split(",")).contains(screen);
+        return List.of(System.getProperty("screens", "lot,car,market,catalogue,problems,long").split(",")).contains(screen);
+    }
+
+    /** With the invented comparables, some of which are like the car that is worked on. */
+    private void market(ProjectFolder project) throws Exception {
+        open("L01");
+        onScreen(() -> {
+            bench.showMarket();
+            return null;
+        });
+        await(() -> bench.lookup("#market-car") != null);
+        pictures("market");
+        TabPane tabs = (TabPane) bench.lookup("#market .tab-pane");
+        String own = Files.readString(project.sampleLot().resolveSibling("comparables.csv"));
+        onScreen(() -> {
+            tabs.getSelectionModel().select(3);
+            ((TextArea) bench.lookup("#market-own-text")).setText(own);
+            ((Button) bench.lookup("#market-own-add")).fire();
+            return null;
+        });
+        await(() -> !((TableView<?>) bench.lookup("#market-own")).getItems().isEmpty()
+                && bench.lookup("#market-level-money") != null);
+        judged();
+        pictures("market-own");
+        for (int page = 1; page <= 2; page++) {
+            int number = page;
+            onScreen(() -> {
+                tabs.getSelectionModel().select(number);
+                return null;
+            });
+            pictures(number == 1 ? "market-prices" : "market-factors");
+        }
     }
 
     private void problems(ProjectFolder project) throws Exception {

@@ -40,6 +40,7 @@ final class LotTable extends TableView<LotRow> {
     private final ReadOnlyObjectProperty<Units> units;
     private final ReadOnlyDoubleProperty em;
     private StripScale scale = new StripScale(-1, 1);
+    private final SpareWidth spare = new SpareWidth();
     private boolean restoring;
 
     LotTable(LotModel model, Settings settings, Look look, Consumer<LotRow> onOpen) {
@@ -65,8 +66,8 @@ final class LotTable extends TableView<LotRow> {
             Platform.runLater(this::explainHeaders);
         });
         getSortOrder().addListener((ListChangeListener<Object>) c -> remember());
-        em.addListener((o, was, is) -> getColumns().forEach(
-                c -> c.setPrefWidth(c.getWidth() * is.doubleValue() / was.doubleValue())));
+        em.addListener(o -> share());
+        widthProperty().addListener(o -> share());
         skinProperty().addListener(o -> Platform.runLater(this::explainHeaders));
         model.rows().addListener((ListChangeListener<LotRow>) c -> {
             scale = StripScale.of(model.rows());
@@ -130,11 +131,15 @@ final class LotTable extends TableView<LotRow> {
         for (ColumnLayout.Shown shownColumn : layout.columns()) {
             TableColumn<LotRow, LotRow> column = column(shownColumn.column());
             double width = shownColumn.width() > 0 ? shownColumn.width() : shownColumn.column().width();
+            spare.own(column, width);
             column.setPrefWidth(em.get() * width);
             column.setVisible(shownColumn.visible());
             getColumns().add(column);
-            column.widthProperty().addListener(o -> remember());
-            column.visibleProperty().addListener(o -> remember());
+            column.widthProperty().addListener(o -> drawn(column));
+            column.visibleProperty().addListener(o -> {
+                share();
+                remember();
+            });
             column.sortTypeProperty().addListener(o -> remember());
         }
         layout.sorting().ifPresent(sorting -> getColumns().stream()
@@ -144,6 +149,20 @@ final class LotTable extends TableView<LotRow> {
                     getSortOrder().setAll(List.of(c));
                 }));
         restoring = false;
+        share();
+    }
+
+    private void drawn(TableColumn<LotRow, LotRow> column) {
+        if (!spare.sharing()) {
+            spare.drawn(column, em.get());
+            remember();
+        }
+    }
+
+    private void share() {
+        if (getWidth() > 0 && !restoring) {
+            spare.share(getVisibleLeafColumns(), getWidth(), em.get());
+        }
     }
 
     /** Headers exist only once the skin does, and anew whenever columns are moved. */
@@ -174,7 +193,7 @@ final class LotTable extends TableView<LotRow> {
             return;
         }
         List<ColumnLayout.Shown> columns = getColumns().stream()
-                .map(c -> new ColumnLayout.Shown((LotColumn) c.getUserData(), c.getWidth() / em.get(), c.isVisible()))
+                .map(c -> new ColumnLayout.Shown((LotColumn) c.getUserData(), spare.own(c), c.isVisible()))
                 .toList();
         Optional<ColumnLayout.Sorting> sorting = getSortOrder().stream().findFirst()
                 .map(c -> new ColumnLayout.Sorting(

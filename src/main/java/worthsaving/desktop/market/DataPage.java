@@ -43,8 +43,8 @@ final class DataPage extends HBox {
         PriceModel model = market.model();
         ModelCard card = model.card();
         data.getChildren().setAll(Words.plain(Texts.of("market.data"), "subheading"), facts(market, card),
-                Words.explained(Words.plain(Texts.of("market.cleaning"), "subheading"), Texts.of("market.cleaning.why")),
-                cleaning(card), Words.plain(Texts.of("market.limits"), "subheading"));
+                Words.plain(Texts.of("market.cleaning"), "subheading"),
+                Words.wrapped(Texts.of("market.cleaning.why"), "soft"), cleaning(card), Words.plain(Texts.of("market.limits"), "subheading"));
         data.getChildren().add(Words.wrapped(Texts.of("market.reach", Figures.number(model.oldest(), 0),
                 look.unitsProperty().get().text(model.farthest()), card.makes(), Figures.number(card.models(), 0))));
         card.limits().forEach(limit -> data.getChildren().add(Words.wrapped(limit, "soft")));

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javafx.geometry.HPos;
-import javafx.geometry.VPos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
@@ -44,17 +44,6 @@ final class FactorsPage extends VBox {
         getChildren().setAll(Words.wrapped(Texts.of("market.factors.how"), "soft"));
         Map<String, MarketFactor> now = market.settings().factors();
         Map<String, MarketFactor> shipped = market.shipped().valuer().settings().factors();
-        for (FactorNames group : FactorNames.values()) {
-            List<MarketFactor> factors = now.values().stream().filter(f -> FactorNames.of(f) == group)
-                    .sorted(Comparator.comparing(MarketFactor::key)).toList();
-            if (!factors.isEmpty()) {
-                getChildren().addAll(Words.plain(Texts.of("market.factors", group), "subheading"),
-                        Words.wrapped(Texts.of("market.factors.explain", group), "soft"), grid(factors, shipped));
-            }
-        }
-    }
-
-    private GridPane grid(List<MarketFactor> factors, Map<String, MarketFactor> shipped) {
         GridPane grid = new GridPane();
         grid.setHgap(14);
         grid.setVgap(4);
@@ -63,11 +52,19 @@ final class FactorsPage extends VBox {
                     Texts.of("market.factor.explain." + COLUMNS[i])), i, 0);
         }
         int row = 1;
-        for (MarketFactor factor : factors) {
-            row(grid, row++, factor, shipped.get(factor.key()));
+        for (FactorNames group : FactorNames.values()) {
+            List<MarketFactor> factors = now.values().stream().filter(f -> FactorNames.of(f) == group)
+                    .sorted(Comparator.comparing(MarketFactor::key)).toList();
+            if (!factors.isEmpty()) {
+                VBox heading = new VBox(2, Words.plain(Texts.of("market.factors", group), "subheading"),
+                        Words.wrapped(Texts.of("market.factors.explain", group), "soft"));
+                grid.add(heading, 0, row++, COLUMNS.length + 1, 1);
+                for (MarketFactor factor : factors) {
+                    row(grid, row++, factor, shipped.get(factor.key()));
+                }
+            }
         }
-        grid.getChildren().forEach(n -> GridPane.setValignment(n, VPos.BASELINE));
-        return grid;
+        getChildren().add(grid);
     }
 
     private void row(GridPane grid, int row, MarketFactor now, MarketFactor usual) {
@@ -107,6 +104,7 @@ final class FactorsPage extends VBox {
         EditField field = new EditField(model, id(now.key()), FactorNames.name(now), text,
                 typed -> model.setFactor(now.key(), typed));
         field.setPrefColumnCount(DIGITS);
+        field.setMinWidth(Region.USE_PREF_SIZE);
         return field;
     }
 }

@@ -50,6 +50,7 @@ public final class MarketView extends BorderPane {
         setId("market");
         getStyleClass().add("screen");
         markets.setId("market-choice");
+        markets.setMinWidth(Region.USE_PREF_SIZE);
         markets.setAccessibleText(Texts.of("market.choose"));
         tabs = new TabPane(tab("market-data", "market.tab.data", scroll(data)), tab("market-prices", "market.tab.index", index),
                 tab("market-factors", "market.tab.factors", scroll(factors)), tab("market-own-tab", "market.tab.own", own));
@@ -92,8 +93,7 @@ public final class MarketView extends BorderPane {
         factors.show(market);
         own.show(market, model.carProperty().get());
         Market home = market.shipped().market();
-        about.setText(Texts.of("market.about", home.currency().getCurrencyCode(), home.unit(),
-                market.model().card().name()));
+        about.setText(Texts.of("market.about", home.currency().getCurrencyCode(), home.unit()));
     }
 
     private void showCar(CarMarket seen) {

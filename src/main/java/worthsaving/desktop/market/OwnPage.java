@@ -34,7 +34,7 @@ final class OwnPage extends HBox {
     OwnPage(MarketModel model, Look look) {
         super(16);
         this.model = model;
-        this.table = new OwnTableView(look.unitsProperty().get());
+        this.table = new OwnTableView(look);
         this.level = new LevelPanel();
         getStyleClass().add("tab-page");
         pasted.setId("market-own-text");

@@ -2,16 +2,20 @@ package worthsaving.desktop.market;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.scene.control.Label;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
+import javafx.scene.control.Tooltip;
 import worthsaving.desktop.CarNames;
 import worthsaving.desktop.Figures;
+import worthsaving.desktop.Look;
 import worthsaving.desktop.Texts;
-import worthsaving.desktop.Units;
 import worthsaving.market.Comparable;
 import worthsaving.market.PriceKind;
 import worthsaving.valuation.AlikeCar;
@@ -20,29 +24,43 @@ import worthsaving.valuation.LevelRow;
 /** The user's comparables, with what each says of the car being worked on. */
 final class OwnTableView extends TableView<OwnTableView.Line> {
 
+    private static final Set<String> NUMBERS = Set.of("miles", "price", "above", "weight", "moves", "says");
+
     /** @param told null while no car is looked at */
     record Line(OwnCars.Row row, LevelRow told, Map<String, String> saysOfCar, double moneyPerLog) {}
 
-    OwnTableView(Units units) {
+    OwnTableView(Look look) {
         setId("market-own");
         setAccessibleText(Texts.of("market.own"));
-        add("car", 15, l -> CarNames.title(comparable(l).car()));
-        add("miles", 8, l -> comparable(l).car().odometer().get().map(units::text).orElse(Texts.of("none")));
-        add("price", 6, l -> Figures.amount(comparable(l).price().amount()));
-        add("kind", 4.5, l -> Texts.of(comparable(l).kind() == PriceKind.SALE ? "market.own.sold" : "market.own.asked"));
-        add("seen", 6.5, l -> comparable(l).seen().toString());
-        add("above", 6, l -> l.told() == null ? "" : signed(100 * l.told().above(), 0) + " %");
-        add("weight", 5, l -> l.told() == null ? "" : Figures.number(l.told().weight(), 2));
-        add("moves", 5.5, l -> l.told() == null ? "" : signed(l.moneyPerLog() * l.told().moves(), 0));
-        add("says", 6, l -> l.saysOfCar().getOrDefault(comparable(l).origin(), Texts.of("none")));
-        add("origin", 9, l -> comparable(l).origin());
+        add(look, "car", 14, l -> CarNames.title(comparable(l).car()));
+        add(look, "miles", 5.5, l -> comparable(l).car().odometer().get()
+                .map(d -> Figures.number(look.unitsProperty().get().of(d), 0)).orElse(Texts.of("none")));
+        add(look, "price", 5, l -> Figures.amount(comparable(l).price().amount()));
+        add(look, "kind", 4.4, l -> Texts.of(comparable(l).kind() == PriceKind.SALE ? "market.own.sold" : "market.own.asked"));
+        add(look, "seen", 7.2, l -> comparable(l).seen().toString());
+        add(look, "above", 5.4, l -> l.told() == null ? "" : signed(100 * l.told().above(), 0) + " %");
+        add(look, "weight", 5.2, l -> l.told() == null ? "" : Figures.number(l.told().weight(), 2));
+        add(look, "moves", 4.8, l -> l.told() == null ? "" : signed(l.moneyPerLog() * l.told().moves(), 0));
+        add(look, "says", 6, l -> l.saysOfCar().getOrDefault(comparable(l).origin(), Texts.of("none")));
+        add(look, "origin", 9.5, l -> comparable(l).origin());
+        look.unitsProperty().addListener(o -> refresh());
     }
 
-    private void add(String name, double em, Function<Line, String> text) {
-        TableColumn<Line, String> column = new TableColumn<>(Texts.of("market.own.column." + name));
+    private void add(Look look, String name, double width, Function<Line, String> text) {
+        TableColumn<Line, String> column = new TableColumn<>();
+        Label title = new Label();
+        title.textProperty().bind(Bindings.createStringBinding(
+                () -> Texts.of("market.own.column." + name, Texts.of("units", look.unitsProperty().get())),
+                look.unitsProperty()));
+        title.setWrapText(true);
+        title.setTooltip(new Tooltip(Texts.of("market.own.explain." + name)));
+        column.setGraphic(title);
         column.setId("own-" + name);
-        column.setPrefWidth(em * 13);
+        column.prefWidthProperty().bind(look.textSizeProperty().multiply(width));
         column.setCellValueFactory(c -> new ReadOnlyStringWrapper(text.apply(c.getValue())));
+        if (NUMBERS.contains(name)) {
+            column.getStyleClass().add("number");
+        }
         getColumns().add(column);
     }
 
