@@ -18,6 +18,7 @@ import worthsaving.ranking.JudgeSettings;
 import worthsaving.record.ItemLesson;
 import worthsaving.record.Learning;
 import worthsaving.report.CaseReport;
+import worthsaving.shell.ProgramVersion;
 
 /** Judges a case by all that is known of it, with the lessons of finished cars, and keeps the forecast. */
 @Command(name = "forecast", description = "Judges a case by its evidence and journal, with what your finished cars taught, "
@@ -55,7 +56,7 @@ final class ForecastCommand implements Callable<Integer> {
             learning.items().stream().filter(ItemLesson::on)
                     .forEach(l -> casebook.out().println("Your record, " + l.words()));
             return casebook.told(book.save(new Edit.Keep(id, Forecast.of(appraisal, catalogue.version(),
-                    new Main.Version().getVersion()[0], Instant.now()))));
+                    ProgramVersion.text(), Instant.now()))));
         }
     }
 }
