@@ -12,7 +12,7 @@ import com.tngtech.archunit.lang.ArchRule;
 @AnalyzeClasses(packages = "worthsaving", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
-    private static final String[] SHELLS = {"..cli..", "..desktop.."};
+    private static final String[] SHELLS = {"..cli..", "..desktop..", "..shell.."};
 
     @ArchTest
     static final ArchRule no_cycles = slices()

@@ -12,8 +12,8 @@ import javafx.scene.Scene;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
+import worthsaving.desktop.book.Sample;
 import worthsaving.desktop.lot.LotRow;
-import worthsaving.desktop.market.MarketNotes;
 
 /**
  * The longest that the window does not answer while 1,000 listings are judged, filtered, sorted and scrolled: the
@@ -38,7 +38,7 @@ public final class LongLotTimes {
         Path table = LongLot.write(project.sampleLot(), Files.createTempFile("long", ".csv"), rows);
         onScreen(() -> {
             bench = new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2), ScreenThread.ofJavaFx(),
-                    table, project.shelf(), project, MarketNotes.inMemory());
+                    Photographs.book(Sample.NONE), project.shelf(), project);
             Stage stage = new Stage();
             stage.setScene(new Scene(bench, 1280, 800));
             bench.dress();

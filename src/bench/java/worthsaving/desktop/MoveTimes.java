@@ -18,7 +18,6 @@ import javafx.scene.control.Slider;
 import javafx.scene.layout.VBox;
 import javafx.stage.Stage;
 import worthsaving.desktop.car.Lever;
-import worthsaving.desktop.market.MarketNotes;
 
 /**
  * Start to usable, and the time from a slider's move to the redrawn figures over 200 moves of each of some levers,
@@ -87,13 +86,12 @@ public final class MoveTimes {
         });
         onScreen(() -> {
             bench = new Workbench(ground, Settings.inMemory(), background, ScreenThread.ofJavaFx(),
-                    project.sampleLot(), project.shelf(), project, MarketNotes.inMemory());
+                    Photographs.book(project.sample(ground)), project.shelf(), project);
             scene = new Scene(bench, 1280, 800);
             Stage stage = new Stage();
             stage.setScene(scene);
             bench.dress();
             stage.show();
-            bench.open(project.sampleLot());
             return null;
         });
         drawn();

@@ -9,6 +9,7 @@ import worthsaving.intake.IntakeSettings;
 import worthsaving.intake.advert.AdvertReader;
 import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.ValueSource;
+import worthsaving.record.Learning;
 
 /**
  * What every screen works with.
@@ -41,6 +42,12 @@ public record Ground(
             Catalogue catalogue, ValueSource values, JudgeSettings settings, Set<String> makes,
             Function<String, Set<String>> models, AdvertReader adverts, LocalDate today) {
         this(catalogue, values, settings, makes, models, adverts, today, HomeMarket.of(catalogue));
+    }
+
+    /** With what finished cars have taught. */
+    public Ground taught(Learning learning) {
+        return new Ground(learning.applyTo(catalogue), values, settings.withTerms(learning.applyTo(settings.terms())), makes,
+                models, adverts, today, home);
     }
 
     /** With another catalogue, its money as its files have it, and the usual settings that it brings. */

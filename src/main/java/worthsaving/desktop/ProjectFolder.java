@@ -14,6 +14,8 @@ import java.util.Locale;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.CatalogueReader;
 import worthsaving.catalog.CatalogueReading;
+import worthsaving.desktop.book.Sample;
+import worthsaving.desktop.book.SampleFiles;
 import worthsaving.desktop.catalogue.Shelf;
 import worthsaving.desktop.market.MarketShelf;
 import worthsaving.intake.advert.AdvertReader;
@@ -33,6 +35,7 @@ public final class ProjectFolder implements MarketShelf {
     private static final String PROPERTY = "worthsaving.home";
     private static final Path CATALOGUE = Path.of("shared", "catalogue");
     private static final Path VOCABULARY = Path.of("shared", "vocabulary");
+    private static final Path SAMPLES = Path.of("shared", "samples");
 
     private final Path home;
 
@@ -67,7 +70,17 @@ public final class ProjectFolder implements MarketShelf {
 
     /** The invented lot that a first-time user sees. */
     public Path sampleLot() {
-        return home.resolve(Path.of("shared", "samples", "lot.csv"));
+        return home.resolve(SAMPLES).resolve("lot.csv");
+    }
+
+    /** The invented lot with cars under work and finished ones. @throws CannotStart when it cannot be read */
+    public Sample sample(Ground ground) {
+        try {
+            return new SampleFiles(home.resolve(SAMPLES), worthsaving.intake.Vocabulary.of(
+                    ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.today()).read();
+        } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException e) {
+            throw new CannotStart(Texts.of("start.sample", SAMPLES, e.getMessage()));
+        }
     }
 
     /** Reads catalogue and price model of the United States; takes a second or so. */

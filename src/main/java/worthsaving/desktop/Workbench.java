@@ -2,12 +2,16 @@ package worthsaving.desktop;
 
 import java.io.File;
 import java.nio.file.Path;
-import java.util.Currency;
+import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.BiFunction;
 import javafx.beans.binding.Bindings;
 import javafx.beans.binding.StringBinding;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
@@ -18,10 +22,17 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import worthsaving.catalog.FailureItem;
+import worthsaving.catalog.FindingKind;
+import worthsaving.desktop.book.BookModel;
+import worthsaving.desktop.book.BookStrip;
+import worthsaving.desktop.car.CarBook;
 import worthsaving.desktop.car.CarModel;
 import worthsaving.desktop.car.CarView;
+import worthsaving.desktop.car.Scenario;
 import worthsaving.desktop.car.SheetDialog;
 import worthsaving.desktop.car.SheetModel;
 import worthsaving.desktop.catalogue.CatalogueModel;
@@ -30,11 +41,13 @@ import worthsaving.desktop.catalogue.Shelf;
 import worthsaving.desktop.lot.LotModel;
 import worthsaving.desktop.lot.LotRow;
 import worthsaving.desktop.lot.LotView;
+import worthsaving.desktop.market.BookNotes;
 import worthsaving.desktop.market.MarketModel;
-import worthsaving.desktop.market.MarketNotes;
 import worthsaving.desktop.market.MarketShelf;
 import worthsaving.desktop.market.MarketView;
-import worthsaving.quantity.Money;
+import worthsaving.desktop.record.RecordModel;
+import worthsaving.desktop.record.RecordView;
+import worthsaving.record.Learning;
 import worthsaving.vehicle.Listing;
 
 /** What fills the window: menus, the switch between screens, and the screen chosen. */
@@ -56,29 +69,44 @@ public final class Workbench extends BorderPane {
     private final MarketView marketView;
     private final SheetModel sheet;
     private BiFunction<FileChooser, Window, File> whereToSave = FileChooser::showSaveDialog;
-    private HomeMarket home;
-    /** What the lot already knows of the car being worked on. */
-    private Listing known;
+    private final BookModel book;
+    private final CarBook carBook;
+    private final ToggleButton recordSwitch = screenSwitch("screen.record");
+    private final RecordModel record;
+    private final RecordView recordView;
+    private final ReadOnlyStringWrapper undoLabel = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper redoLabel = new ReadOnlyStringWrapper("");
+    /** Without what finished cars have taught. */
+    private Ground base;
+    private Learning learning = new Learning(List.of(), List.of());
 
     public Workbench(
-            Ground ground, Settings settings, Executor background, ScreenThread screen, Path sampleLot,
-            Shelf shelf, MarketShelf markets, MarketNotes notes) {
+            Ground ground, Settings settings, Executor background, ScreenThread screen, BookModel book,
+            Shelf shelf, MarketShelf markets) {
         screen.require();
-        this.home = ground.home();
+        this.base = ground;
+        this.book = book;
         this.look = new Look(this, settings);
-        this.lot = new LotModel(ground, background, screen);
-        this.lotView = new LotView(lot, settings, look,
-                sampleLot.getFileName().toString(), row -> openCar(row.listing()), this::choose);
+        this.lot = new LotModel(ground, book, background, screen);
+        this.lotView = new LotView(lot, settings, look, row -> openCar(row.listing()), this::choose);
         this.car = new CarModel(ground, background, screen);
         this.sheet = new SheetModel(car, ground, background, screen);
-        this.carView = new CarView(car, look);
+        this.carBook = new CarBook(car, book, this::name, this::closeCar, Instant::now);
+        this.carView = new CarView(car, carBook, look);
         this.catalogue = new CatalogueModel(ground, shelf, lot::listings,
                 kept -> market().use(kept), background, screen);
         this.catalogueView = new CatalogueView(catalogue);
-        this.market = new MarketModel(ground, markets, notes, settings, this::use, background, screen);
+        this.market = new MarketModel(ground, markets, new BookNotes(book), settings, this::use, background, screen);
+        market.onUndo(this::undo, this::redo);
         this.marketView = new MarketView(market, look, judging());
         marketSwitch.setOnAction(e -> showMarket());
         catalogueSwitch.setOnAction(e -> showCatalogue());
+        this.record = new RecordModel(book, ground, background, screen);
+        this.recordView = new RecordView(record, look);
+        recordSwitch.setOnAction(e -> showRecord());
+        book.revisionProperty().addListener(o -> follow());
+        label(undoLabel, book.undoLabelProperty());
+        label(redoLabel, book.redoLabelProperty());
         lot.adverts().onOpen(this::openCar);
         lotSwitch.setOnAction(e -> showLot());
         carSwitch.setOnAction(e -> showCar());
@@ -88,9 +116,10 @@ public final class Workbench extends BorderPane {
         HBox.setHgrow(space, Priority.ALWAYS);
         Label product = new Label(Texts.of("product"));
         product.getStyleClass().add("product");
-        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, marketSwitch, catalogueSwitch, space);
+        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, marketSwitch, catalogueSwitch, recordSwitch, space,
+                BookStrip.said(book));
         bar.getStyleClass().add("bar");
-        setTop(bar);
+        setTop(new VBox(bar, new BookStrip(book)));
         show(lotView, lotSwitch);
     }
 
@@ -164,53 +193,86 @@ public final class Workbench extends BorderPane {
     }
 
     void undo() {
-        if (getCenter() == marketView) {
-            market.undo();
-        } else if (getCenter() == catalogueView) {
+        if (getCenter() == catalogueView) {
             catalogue.undo();
-        } else if (car.isOpen()) {
+        } else if (book.canUndo()) {
+            book.undo();
+        } else if (book.readOnly() && getCenter() == marketView) {
+            market.undo();
+        } else if (book.readOnly() && car.isOpen()) {
             car.undo();
         }
     }
 
     void redo() {
-        if (getCenter() == marketView) {
-            market.redo();
-        } else if (getCenter() == catalogueView) {
+        if (getCenter() == catalogueView) {
             catalogue.redo();
-        } else if (car.isOpen()) {
+        } else if (book.canRedo()) {
+            book.redo();
+        } else if (book.readOnly() && getCenter() == marketView) {
+            market.redo();
+        } else if (book.readOnly() && car.isOpen()) {
             car.redo();
         }
+    }
+
+    /** The edit that undo takes back on the screen shown; blank when it is not the casebook's. */
+    ReadOnlyStringProperty undoLabelProperty() {
+        return undoLabel.getReadOnlyProperty();
+    }
+
+    ReadOnlyStringProperty redoLabelProperty() {
+        return redoLabel.getReadOnlyProperty();
+    }
+
+    private void label(StringProperty shown, ReadOnlyStringProperty ofBook) {
+        shown.bind(Bindings.createStringBinding(
+                () -> getCenter() == catalogueView ? "" : ofBook.get(), ofBook, centerProperty()));
+    }
+
+    /** Takes the selected cars out of the lot. */
+    void drop() {
+        showLot();
+        lotView.drop();
+    }
+
+    public BookModel book() {
+        return book;
+    }
+
+    public RecordModel record() {
+        return record;
     }
 
     void usualColumns() {
         lotView.usualColumns();
     }
 
-    /** The lot, with what was changed of the car judged anew. */
+    /** The lot, with what was changed of the cars judged anew. */
     public void showLot() {
-        tellLot();
+        lot.follow();
         show(lotView, lotSwitch);
     }
 
     public void showCar() {
         if (car.isOpen()) {
-            lot.listing(car.scenarioProperty().get().listing().id()).filter(this::inOtherMoney).ifPresent(anew -> {
-                known = anew;
-                car.open(anew);
-            });
             show(carView, carSwitch);
         }
     }
 
+    /** What came of finished cars, and what they teach. */
+    public void showRecord() {
+        show(recordView, recordSwitch);
+    }
+
     public void showCatalogue() {
-        tellLot();
+        lot.follow();
         catalogue.open();
         show(catalogueView, catalogueSwitch);
     }
 
     public void showMarket() {
-        tellLot();
+        lot.follow();
         market.open();
         market.look(car.isOpen() ? Optional.of(car.scenarioProperty().get().listing())
                 : lot.rows().stream().findFirst().map(LotRow::listing));
@@ -225,11 +287,14 @@ public final class Workbench extends BorderPane {
         return catalogue;
     }
 
-    private void use(Ground ground) {
-        if (!ground.home().market().equals(home.market())) {
-            look.use(ground.home().units());
+    private void use(Ground other) {
+        if (!other.home().market().equals(base.home().market())) {
+            look.use(other.home().units());
         }
-        home = ground.home();
+        base = other;
+        record.use(other);
+        learning = record.learning();
+        Ground ground = base.taught(learning);
         lot.use(ground);
         car.use(ground);
         sheet.use(ground);
@@ -238,20 +303,12 @@ public final class Workbench extends BorderPane {
 
     /** Works on a car of the lot. */
     public void openCar(Listing listing) {
-        tellLot();
-        if (!car.isOpen() || !listing.id().equals(car.scenarioProperty().get().listing().id()) || inOtherMoney(listing)) {
-            known = listing;
-            car.open(listing);
+        if (!car.isOpen() || !listing.id().equals(car.scenarioProperty().get().listing().id())) {
+            car.open(book.caseOf(listing.id()).map(carBook::scenario).orElse(Scenario.of(listing)));
         }
         carSwitch.setDisable(false);
         carSwitch.setTooltip(null);
         showCar();
-    }
-
-    /** Whether the lot was read again on another market since the car was opened. */
-    private boolean inOtherMoney(Listing listing) {
-        Optional<Currency> now = listing.ask().get().map(Money::currency);
-        return now.isPresent() && !now.equals(car.scenarioProperty().get().listing().ask().get().map(Money::currency));
     }
 
     private StringBinding judging() {
@@ -262,11 +319,31 @@ public final class Workbench extends BorderPane {
                 lot.busyProperty(), lot.doneProperty());
     }
 
-    private void tellLot() {
-        if (car.isOpen() && !car.scenarioProperty().get().listing().equals(known)) {
-            known = car.scenarioProperty().get().listing();
-            lot.change(known);
+    /** The casebook has changed: what finished cars teach may be other now, and so may the market and the lot. */
+    private void follow() {
+        record.follow();
+        market.follow();
+        if (!record.learning().equals(learning)) {
+            use(base);
         }
+        if (getCenter() == lotView) {
+            lot.follow();
+        }
+    }
+
+    /** The car worked on was taken out of the casebook, as by undo. */
+    private void closeCar() {
+        car.close();
+        carSwitch.setDisable(true);
+        carSwitch.setTooltip(new Tooltip(Texts.of("screen.no_car")));
+        if (getCenter() == carView) {
+            showLot();
+        }
+    }
+
+    private Optional<String> name(String id) {
+        return Optional.ofNullable(base.catalogue().findingsById().get(id)).map(FindingKind::name)
+                .or(() -> Optional.ofNullable(base.catalogue().itemsById().get(id)).map(FailureItem::name));
     }
 
     private void show(Node screen, ToggleButton chosen) {

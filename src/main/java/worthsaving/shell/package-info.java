@@ -1,2 +1,2 @@
-/** What command line and window share in reading the project's own files; opens none itself. */
+/** Rules that command line and window share as programs: where the casebook lies, how the project's markets are read. */
 package worthsaving.shell;

@@ -1,5 +1,6 @@
 package worthsaving.desktop;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,6 +15,8 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextArea;
@@ -24,7 +27,9 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
 import javafx.stage.Window;
-import worthsaving.desktop.market.MarketNotes;
+import worthsaving.desktop.book.BookFile;
+import worthsaving.desktop.book.BookModel;
+import worthsaving.desktop.book.Sample;
 
 /**
  * Photographs every screen at 1280 x 800 light and dark, and one of each layout at twice that scale and at 1920 x 1080.
@@ -40,7 +45,7 @@ public final class Photographs {
     private static final int ROUGH = 256;
     /** Screens of each kind of layout; they are taken at 1920 x 1080 and at twice the scale as well. */
     private static final Set<String> LARGE = Set.of(
-            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "market", "market-own");
+            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "record", "market", "market-own");
 
     private final Path folder;
     private Workbench bench;
@@ -61,14 +66,12 @@ public final class Photographs {
         ProjectFolder project = ProjectFolder.find();
         Ground ground = project.read(DAY);
         onScreen(() -> {
-            bench = new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2, Photographs::daemon),
-                    ScreenThread.ofJavaFx(), project.sampleLot(), project.shelf(), project, MarketNotes.inMemory());
+            bench = bench(project, ground, project.sample(ground));
             stage = new Stage();
             stage.setScene(new Scene(bench, WIDTH, HEIGHT));
             bench.dress();
             bench.look().resize(Integer.getInteger("larger", 0));
             stage.show();
-            bench.open(project.sampleLot());
             return null;
         });
         judged();
@@ -89,6 +92,15 @@ public final class Photographs {
             });
             pictures("catalogue");
         }
+        if (wanted("record")) {
+            onScreen(() -> {
+                bench.showRecord();
+                return null;
+            });
+            await(() -> bench.record().trackProperty().get() != null);
+            pictures("record");
+            recordForm();
+        }
         if (wanted("problems")) {
             problems(project);
         }
@@ -97,8 +109,20 @@ public final class Photographs {
         }
     }
 
+    /** A window on a casebook of its own, which nobody keeps. */
+    private static Workbench bench(ProjectFolder project, Ground ground, Sample sample) throws IOException {
+        return new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2, Photographs::daemon),
+                ScreenThread.ofJavaFx(), book(sample), project.shelf(), project);
+    }
+
+    static BookModel book(Sample sample) throws IOException {
+        Path casebook = Files.createTempDirectory("casebook").resolve("casebook.db");
+        return new BookModel(new BookFile(casebook)::open, sample,
+                Executors.newSingleThreadExecutor(Photographs::daemon), ScreenThread.ofJavaFx());
+    }
+
     private static boolean wanted(String screen) {
-        return List.of(System.getProperty("screens", "lot,car,market,catalogue,problems,long").split(",")).contains(screen);
+        return List.of(System.getProperty("screens", "lot,car,market,catalogue,record,problems,long").split(",")).contains(screen);
     }
 
     /** With the invented comparables, some of which are like the car that is worked on. */
@@ -143,13 +167,21 @@ public final class Photographs {
         pictures("lot-problems");
     }
 
+    /** The form of a car that was bought, and the lower half of the page. */
+    private void recordForm() throws Exception {
+        onScreen(() -> {
+            ((ComboBox<?>) bench.lookup("#finish-case")).getSelectionModel().select(0);
+            ((ScrollPane) bench.lookup("#record-page")).setVvalue(1);
+            return null;
+        });
+        pictures("record-finish");
+    }
+
     /** So many rows are judged roughly: it is their number that shall be seen. */
     private void longLot(ProjectFolder project, Ground ground) throws Exception {
         Path table = LongLot.write(project.sampleLot(), Files.createTempDirectory("long").resolve("long.csv"), ROWS);
         onScreen(() -> {
-            bench = new Workbench(LongLot.coarse(ground, ROUGH), Settings.inMemory(),
-                    Executors.newFixedThreadPool(2, Photographs::daemon), ScreenThread.ofJavaFx(), project.sampleLot(),
-                    project.shelf(), project, MarketNotes.inMemory());
+            bench = bench(project, LongLot.coarse(ground, ROUGH), Sample.NONE);
             stage.setScene(new Scene(bench, WIDTH, HEIGHT));
             bench.dress();
             bench.open(table);

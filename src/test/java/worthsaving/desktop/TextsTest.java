@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import worthsaving.casebook.LearningSwitch;
 import worthsaving.catalog.FindingKind;
 import worthsaving.catalog.PartSource;
 import worthsaving.deal.MostToPay;
@@ -23,6 +24,7 @@ import worthsaving.desktop.car.Lever;
 import worthsaving.desktop.catalogue.Shown;
 import worthsaving.desktop.lot.LotColumn;
 import worthsaving.desktop.market.FactorNames;
+import worthsaving.desktop.record.FinishModel;
 import worthsaving.intake.IntakeFault;
 import worthsaving.quantity.Source;
 import worthsaving.ranking.LotChoice;
@@ -58,6 +60,8 @@ class TextsTest {
             Map.entry("choose.reason", LotChoice.Reason.class),
             Map.entry("market.by", ErrorBand.By.class), Map.entry("market.by.explain", ErrorBand.By.class),
             Map.entry("market.factors", FactorNames.class), Map.entry("market.factors.explain", FactorNames.class),
+            Map.entry("finish", FinishModel.Field.class), Map.entry("finish.explain", FinishModel.Field.class),
+            Map.entry("lesson", LearningSwitch.class),
             Map.entry("catalogue.shown", Shown.class), Map.entry("sheet.for", Audience.class));
 
     @Test

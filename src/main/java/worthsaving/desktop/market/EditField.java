@@ -29,10 +29,10 @@ final class EditField extends TextField {
         });
         addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (getText().strip().equals(shown) && Shortcuts.UNDO.keys().match(e)) {
-                model.undo();
+                model.takeBack();
                 e.consume();
             } else if (getText().strip().equals(shown) && Shortcuts.REDO.keys().match(e)) {
-                model.redo();
+                model.doAgain();
                 e.consume();
             }
         });

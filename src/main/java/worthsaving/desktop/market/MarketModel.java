@@ -47,6 +47,8 @@ public final class MarketModel {
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private Ground base;
+    private Runnable takeBack = this::undo;
+    private Runnable doAgain = this::redo;
 
     /** @param onGround told of new ground for lot and car */
     public MarketModel(
@@ -71,13 +73,6 @@ public final class MarketModel {
     public static String remembered(Settings settings, MarketShelf shelf) {
         List<String> codes = shelf.markets().stream().map(Market::code).toList();
         return settings.get(CHOSEN).filter(codes::contains).orElse(codes.isEmpty() ? "US" : codes.get(0));
-    }
-
-    /** Ground with what the user has changed of its market at earlier starts. */
-    public static Ground atStart(Ground ground, MarketShelf shelf, MarketNotes notes) {
-        String code = ground.home().market().code();
-        MarketEdits edits = kept(notes, code).orElse(MarketEdits.NONE);
-        return edits.isEmpty() ? ground : new MarketWork(shelf).of(new Ask(code, edits, ground, false)).ground();
     }
 
     private static Optional<MarketEdits> kept(MarketNotes notes, String code) {
@@ -201,6 +196,30 @@ public final class MarketModel {
         histories.put(chosen.get(), next);
         notes.put(NOTE + chosen.get(), Optional.of(next.now()).filter(e -> !e.isEmpty()).map(MarketEditsText::write));
         compose(true);
+    }
+
+    /** The notes may have changed, as by opening the casebook or by its undo. */
+    public void follow() {
+        screen.require();
+        MarketEdits noted = kept(notes, chosen.get()).orElse(MarketEdits.NONE);
+        if (notes.keeps() && !noted.equals(edits())) {
+            histories.put(chosen.get(), history().push(noted));
+            compose(true);
+        }
+    }
+
+    /** Who takes back and does again when that is asked for in a field of this screen. */
+    public void onUndo(Runnable back, Runnable again) {
+        takeBack = back;
+        doAgain = again;
+    }
+
+    void takeBack() {
+        takeBack.run();
+    }
+
+    void doAgain() {
+        doAgain.run();
     }
 
     private History<MarketEdits> history() {

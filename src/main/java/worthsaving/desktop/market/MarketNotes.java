@@ -12,6 +12,11 @@ public interface MarketNotes {
     /** @param text empty to forget */
     void put(String name, Optional<String> text);
 
+    /** Whether what is put will be there to be got; otherwise it is refused. */
+    default boolean keeps() {
+        return true;
+    }
+
     /** Forgotten at the end. */
     static MarketNotes inMemory() {
         Map<String, String> map = new ConcurrentHashMap<>();
