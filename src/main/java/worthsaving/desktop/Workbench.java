@@ -279,6 +279,10 @@ public final class Workbench extends BorderPane {
         show(marketView, marketSwitch);
     }
 
+    MarketView marketView() {
+        return marketView;
+    }
+
     public MarketModel market() {
         return market;
     }

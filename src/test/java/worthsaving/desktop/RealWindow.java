@@ -45,6 +45,7 @@ final class RealWindow {
     private final ExecutorService keeping = Executors.newSingleThreadExecutor();
     private final Settings settings = Settings.inMemory();
     private final MemoryShelf shelf = new MemoryShelf();
+    private Ground ground = GROUND;
     private BookModel book;
     private Workbench bench;
 
@@ -52,6 +53,12 @@ final class RealWindow {
         System.setProperty("prism.order", "sw");
         System.setProperty("testfx.robot", "glass");
         FxToolkit.toolkitContext().setSetupTimeoutInMillis(PATIENCE * 1_000L);
+    }
+
+    /** With other values than the invented ones. */
+    RealWindow on(Ground other) {
+        ground = other;
+        return this;
     }
 
     void start(Stage stage, Path folder) throws IOException {
@@ -63,7 +70,7 @@ final class RealWindow {
     /** The window on a casebook, with what is in it. */
     void show(Stage stage, Path casebook, Sample sample) {
         book = new BookModel(new BookFile(casebook)::open, sample, keeping, ScreenThread.ofJavaFx());
-        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), book, shelf, ProjectFolder.find());
+        bench = new Workbench(ground, settings, background, ScreenThread.ofJavaFx(), book, shelf, ProjectFolder.find());
         stage.setScene(new Scene(bench, 1280, 800));
         bench.dress();
         stage.show();

@@ -67,6 +67,7 @@ public final class MarketModel {
         this.trying = new LatestWins<>((table, cancelled, progress) -> OwnCars.of(List.of(table), base),
                 (running, newer) -> true, new TableArrival(), background, screen);
         chosen.set(ground.home().market().code());
+        histories.put(chosen.get(), History.of(MarketEdits.NONE));
     }
 
     /** The market chosen at an earlier start; the first when none was or it is not there any more. */

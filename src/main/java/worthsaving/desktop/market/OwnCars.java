@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import worthsaving.desktop.Ground;
 import worthsaving.intake.IntakeFault;
 import worthsaving.intake.IntakeSettings;
@@ -18,7 +20,7 @@ import worthsaving.ranking.OwnComparables;
 /**
  * The user's tables of priced cars, read.
  *
- * @param faults one for each row or field that could not be used, in the order of the tables
+ * @param faults one for each row or field that could not be used, table by table
  */
 record OwnCars(List<Row> rows, List<String> faults) {
 
@@ -35,14 +37,19 @@ record OwnCars(List<Row> rows, List<String> faults) {
         List<String> faults = new ArrayList<>();
         for (OwnTable table : tables) {
             Lot lot = read(table, on);
-            lot.faults().stream().map(IntakeFault::toString).forEach(faults::add);
+            Set<Long> told = new HashSet<>();
             for (LotEntry entry : lot.entries()) {
                 if (!table.leftOut().contains(entry.row())) {
                     OwnComparables one = OwnComparables.of(List.of(entry), on.home().market().currency());
                     one.good().forEach(c -> rows.add(new Row(table, entry.row(), c)));
-                    faults.addAll(one.faults());
+                    if (!one.faults().isEmpty()) {
+                        faults.addAll(one.faults());
+                        told.add(entry.row());
+                    }
                 }
             }
+            lot.faults().stream().filter(f -> !told.contains(f.row()) && !table.leftOut().contains(f.row()))
+                    .map(IntakeFault::toString).forEach(faults::add);
         }
         return new OwnCars(rows, faults);
     }
