@@ -57,9 +57,10 @@ final class ErrorBands {
         return new ErrorBand(by, group, price.quantile(0.1) / middle - 1, price.quantile(0.9) / middle - 1, rows);
     }
 
-    private static CarFacts aged(CarFacts car, double age, double miles) {
+    private CarFacts aged(CarFacts car, double age, double miles) {
         return new CarFacts(car.make(), car.model(), car.day() - age - 0.5, age, miles, car.condition(), car.cylinders(),
-                car.litres(), car.power(), car.fuel(), car.gearbox(), car.body(), car.drive(), 0, car.day(), car.title());
+                car.litres(), car.power(), car.fuel(), car.gearbox(), car.body(), car.drive(), 0, car.day())
+                .withCleanTitle(model);
     }
 
     private CarFacts of(String make) {
@@ -67,6 +68,6 @@ final class ErrorBands {
                 .max(Comparator.comparingLong(name -> model.rows(make, name))).orElse("");
         CarFacts t = model.typical;
         return model.usual.fill(new CarFacts(make, commonest, t.year(), t.age(), t.miles(), t.condition(), Double.NaN,
-                Double.NaN, Double.NaN, "", "", "", "", 0, t.day(), t.title()));
+                Double.NaN, Double.NaN, "", "", "", "", 0, t.day()).withCleanTitle(model));
     }
 }

@@ -53,8 +53,11 @@ final class LotTable extends TableView<LotRow> {
         setTableMenuButtonVisible(true);
         getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         Label nothing = new Label();
-        nothing.textProperty().bind(Bindings.when(model.busyProperty())
-                .then(Texts.of("lot.not_yet")).otherwise(Texts.of("lot.nothing")));
+        nothing.textProperty().bind(Bindings.createStringBinding(
+                () -> model.busyProperty().get() ? Texts.of("lot.not_yet")
+                        : model.rows().isEmpty() && !model.problems().isEmpty() ? Texts.of("lot.none_judged", model.currency())
+                        : Texts.of("lot.nothing"),
+                model.busyProperty(), model.rows(), model.problems(), model.currencyProperty()));
         setPlaceholder(nothing);
         shown = new FilteredList<>(model.rows());
         SortedList<LotRow> sorted = new SortedList<>(shown);

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import worthsaving.desktop.Ground;
 import worthsaving.desktop.HandTurned;
 import worthsaving.desktop.ProjectFolder;
@@ -162,6 +164,17 @@ class MarketModelTest {
         next.follow();
         threads.turnAll();
         assertThat(told).hasSize(1);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"US", "UK", "DE"})
+    void the_window_can_start_on_every_market(String code) {
+        Ground ground = FOLDER.read(DAY, code);
+        assertThat(ground.home().market().code()).isEqualTo(code);
+        assertThat(FOLDER.sample(ground)).isNotNull();
+        assertThat(ground.catalogue().currency()).isEqualTo(ground.home().market().currency());
+        assertThat(ground.with(ground.home().asWritten()).catalogue().currency())
+                .isEqualTo(ground.home().market().currency());
     }
 
     @Test
