@@ -55,8 +55,9 @@ final class LotTable extends TableView<LotRow> {
         Label nothing = new Label();
         nothing.textProperty().bind(Bindings.createStringBinding(
                 () -> model.busyProperty().get() ? Texts.of("lot.not_yet")
-                        : model.rows().isEmpty() && !model.problems().isEmpty() ? Texts.of("lot.none_judged", model.currency())
-                        : Texts.of("lot.nothing"),
+                        : !model.rows().isEmpty() ? Texts.of("lot.nothing")
+                        : model.problems().isEmpty() ? Texts.of("lot.empty")
+                        : Texts.of("lot.none_judged", model.currency()),
                 model.busyProperty(), model.rows(), model.problems(), model.currencyProperty()));
         setPlaceholder(nothing);
         shown = new FilteredList<>(model.rows());
