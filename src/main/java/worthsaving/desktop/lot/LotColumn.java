@@ -54,7 +54,8 @@ public enum LotColumn {
     /** Its share of width that the table has left. */
     double appetite() {
         return switch (this) {
-            case CHECK, LIKELY -> 1;
+            case LIKELY -> 1;
+            case CHECK -> 0.6;
             case CAR, OUTCOME -> 0.4;
             default -> 0;
         };

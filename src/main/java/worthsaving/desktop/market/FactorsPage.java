@@ -69,9 +69,10 @@ final class FactorsPage extends VBox {
 
     private void row(GridPane grid, int row, MarketFactor now, MarketFactor usual) {
         Label name = Words.whole(FactorNames.name(now), "factor-name");
-        Label range = Words.whole(usual.range().width() == 0 ? Texts.of("none")
-                : Texts.of("market.factor.range", Figures.number(usual.range().low(), 3),
-                        Figures.number(usual.range().high(), 3)));
+        FactorLimits limits = FactorLimits.of(usual);
+        Label range = Words.whole(limits.open()
+                ? Texts.of("market.factor.range", Figures.number(limits.low(), 3), Figures.number(limits.high(), 3))
+                : Texts.of("none"));
         Label cars = Words.whole(usual.cars() > 0 ? Figures.number(usual.cars(), 0) : Texts.of("none"));
         GridPane.setHalignment(cars, HPos.RIGHT);
         Label trust = Words.explained(Words.whole(Texts.of("label", now.source().label()), "source-mark"),

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Map;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
@@ -76,8 +77,10 @@ final class IndexPage extends HBox {
                 YearMonth.from(table.getSelectionModel().getSelectedItem().getKey())));
         Button published = new Button(Texts.of("market.index.published"));
         published.setOnAction(e -> model.publishedIndex());
+        HBox entry = new HBox(6, month, level, set);
+        entry.setAlignment(Pos.CENTER_LEFT);
         VBox right = new VBox(8, Words.plain(Texts.of("market.index"), "subheading"),
-                Words.wrapped(Texts.of("market.index.how"), "soft"), table, new HBox(6, month, level, set),
+                Words.wrapped(Texts.of("market.index.how"), "soft"), table, entry,
                 new HBox(6, remove, published));
         right.getStyleClass().add("side-column");
         return right;

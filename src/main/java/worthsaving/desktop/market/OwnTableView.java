@@ -32,7 +32,7 @@ final class OwnTableView extends TableView<OwnTableView.Line> {
     OwnTableView(Look look) {
         setId("market-own");
         setAccessibleText(Texts.of("market.own"));
-        add(look, "car", 14, l -> CarNames.title(comparable(l).car()));
+        add(look, "car", 18, l -> CarNames.title(comparable(l).car()));
         add(look, "miles", 5.5, l -> comparable(l).car().odometer().get()
                 .map(d -> Figures.number(look.unitsProperty().get().of(d), 0)).orElse(Texts.of("none")));
         add(look, "price", 5, l -> Figures.amount(comparable(l).price().amount()));
@@ -53,6 +53,7 @@ final class OwnTableView extends TableView<OwnTableView.Line> {
                 () -> Texts.of("market.own.column." + name, Texts.of("units", look.unitsProperty().get())),
                 look.unitsProperty()));
         title.setWrapText(true);
+        title.prefWidthProperty().bind(column.widthProperty().subtract(look.textSizeProperty()));
         title.setTooltip(new Tooltip(Texts.of("market.own.explain." + name)));
         column.setGraphic(title);
         column.setId("own-" + name);
