@@ -6,9 +6,10 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import javafx.application.Platform;
 import javafx.beans.binding.Bindings;
 import javafx.beans.property.ReadOnlyStringWrapper;
-import javafx.scene.control.Label;
+import javafx.scene.Node;
 import javafx.scene.control.TableColumn;
 import javafx.scene.control.TableView;
 import javafx.scene.control.Tooltip;
@@ -44,18 +45,24 @@ final class OwnTableView extends TableView<OwnTableView.Line> {
         add(look, "says", 6, l -> l.saysOfCar().getOrDefault(comparable(l).origin(), Texts.of("none")));
         add(look, "origin", 9.5, l -> comparable(l).origin());
         look.unitsProperty().addListener(o -> refresh());
+        skinProperty().addListener(o -> Platform.runLater(this::explainHeaders));
+    }
+
+    /** Headers exist only once the skin does. */
+    private void explainHeaders() {
+        for (TableColumn<Line, ?> column : getColumns()) {
+            Node header = lookup('#' + column.getId());
+            if (header != null) {
+                Tooltip.install(header, new Tooltip(Texts.of("market.own.explain." + column.getId().substring(4))));
+            }
+        }
     }
 
     private void add(Look look, String name, double width, Function<Line, String> text) {
         TableColumn<Line, String> column = new TableColumn<>();
-        Label title = new Label();
-        title.textProperty().bind(Bindings.createStringBinding(
+        column.textProperty().bind(Bindings.createStringBinding(
                 () -> Texts.of("market.own.column." + name, Texts.of("units", look.unitsProperty().get())),
                 look.unitsProperty()));
-        title.setWrapText(true);
-        title.prefWidthProperty().bind(column.widthProperty().subtract(look.textSizeProperty()));
-        title.setTooltip(new Tooltip(Texts.of("market.own.explain." + name)));
-        column.setGraphic(title);
         column.setId("own-" + name);
         column.prefWidthProperty().bind(look.textSizeProperty().multiply(width));
         column.setCellValueFactory(c -> new ReadOnlyStringWrapper(text.apply(c.getValue())));
