@@ -25,6 +25,7 @@ import worthsaving.report.CsvWriter;
 import worthsaving.report.LotReport;
 import worthsaving.report.TextTable;
 import worthsaving.report.Words;
+import worthsaving.shell.MarketGround;
 import worthsaving.vehicle.Listing;
 
 /** Reads adverts: of one it shows what was read and judges the car, several it puts in order. */

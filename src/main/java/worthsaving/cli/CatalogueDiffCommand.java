@@ -25,6 +25,7 @@ import worthsaving.ranking.Order;
 import worthsaving.ranking.Ranked;
 import worthsaving.ranking.Standing;
 import worthsaving.report.LotReport;
+import worthsaving.shell.MarketGround;
 
 /** What differs between two catalogues, and what that does to a lot. */
 @Command(

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import worthsaving.catalog.Catalogue;
 import worthsaving.ranking.OwnComparables;
+import worthsaving.shell.MarketGround;
 import worthsaving.valuation.Valuer;
 
 /** A table of cars that the user saw sold or advertised. */

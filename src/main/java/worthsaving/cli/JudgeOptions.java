@@ -15,9 +15,11 @@ import picocli.CommandLine.Spec;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.BuyerRule;
 import worthsaving.deal.WayOut;
+import worthsaving.market.MarketSettings;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Seed;
 import worthsaving.ranking.JudgeSettings;
+import worthsaving.shell.MarketGround;
 
 /** What the user asks of a deal, and which price model to trust. */
 final class JudgeOptions {
@@ -84,7 +86,14 @@ final class JudgeOptions {
      * @throws UserError when the model cannot be used
      */
     MarketGround market(Resources resources) {
-        return PriceModels.load(resources, model).withCatalogueMoney(catalogueMoney);
+        MarketGround ground = PriceModels.load(resources, model);
+        if (catalogueMoney == null) {
+            return ground;
+        }
+        if (!(catalogueMoney > 0) || Double.isInfinite(catalogueMoney)) {
+            throw new UserError(ExitCode.USAGE, "--catalogue-money must be above zero, not " + catalogueMoney);
+        }
+        return ground.with(ground.valuer().settings().with(MarketSettings.CATALOGUE_MONEY, catalogueMoney));
     }
 
     /**

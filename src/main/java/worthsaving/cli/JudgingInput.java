@@ -10,6 +10,7 @@ import worthsaving.quantity.Seed;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.Judged;
+import worthsaving.shell.MarketGround;
 import worthsaving.valuation.Valuer;
 
 /** What every judging command takes: a table of listings, and what to judge them by. */

@@ -23,6 +23,7 @@ import worthsaving.intake.LotSummary;
 import worthsaving.intake.RefusedRow;
 import worthsaving.intake.Vocabulary;
 import worthsaving.quantity.Distance;
+import worthsaving.shell.MarketGround;
 
 /** The table of listings that a command is given, and what to take for granted in it. */
 final class ListingSource {

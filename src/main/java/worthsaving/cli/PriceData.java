@@ -19,6 +19,7 @@ import worthsaving.market.MatchedTable;
 import worthsaving.market.PriceTable;
 import worthsaving.market.PriceTableReader;
 import worthsaving.market.TableMatcher;
+import worthsaving.shell.Markets;
 
 /** Tables of used-car prices as they lie on the disk, with the shape they are read by. */
 final class PriceData {
@@ -75,7 +76,7 @@ final class PriceData {
         try (Reader names = resources.reader(FOLDER + "column_names.csv");
                 Reader words = resources.reader(FOLDER + "word_names.csv");
                 Reader table = open(data)) {
-            MatchedTable matched = new TableMatcher(Markets.all(resources), names, words, cars.makes(), cars.models())
+            MatchedTable matched = new TableMatcher(Markets.all(resources::reader), names, words, cars.makes(), cars.models())
                     .match(table, wishes);
             err.println(data.getFileName() + " is read as follows; --column, --currency, --units and --kind overrule it:");
             matched.lines().forEach(err::println);

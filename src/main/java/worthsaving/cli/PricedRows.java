@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import worthsaving.market.DatasetShape;
 import worthsaving.market.PriceTable;
 import worthsaving.report.ValueBackground;
+import worthsaving.shell.MarketGround;
 import worthsaving.valuation.Valuer;
 import worthsaving.vehicle.Listing;
 

@@ -43,8 +43,12 @@ public final class Look {
     }
 
     public void otherUnits() {
-        units.set(units.get().other());
-        settings.put(UNITS, units.get().name());
+        use(units.get().other());
+    }
+
+    void use(Units other) {
+        units.set(other);
+        settings.put(UNITS, other.name());
     }
 
     public void otherTheme() {

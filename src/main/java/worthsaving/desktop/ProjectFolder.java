@@ -12,29 +12,33 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.CatalogueReader;
 import worthsaving.catalog.CatalogueReading;
+import worthsaving.desktop.book.Sample;
+import worthsaving.desktop.book.SampleFiles;
 import worthsaving.desktop.catalogue.Shelf;
+import worthsaving.desktop.market.MarketShelf;
 import worthsaving.intake.advert.AdvertReader;
 import worthsaving.intake.advert.Vocabulary;
 import worthsaving.intake.advert.VocabularyException;
-import worthsaving.market.MarketSettings;
+import worthsaving.market.Market;
 import worthsaving.quantity.Seed;
 import worthsaving.ranking.JudgeSettings;
-import worthsaving.valuation.ModelFormatException;
+import worthsaving.shell.FaultyInstallation;
+import worthsaving.shell.MarketGround;
+import worthsaving.shell.Markets;
 import worthsaving.valuation.PriceModel;
-import worthsaving.valuation.Valuer;
 
 /** The folder that holds catalogue, market settings, price models and samples. */
-public final class ProjectFolder {
+public final class ProjectFolder implements MarketShelf {
 
     private static final String PROPERTY = "worthsaving.home";
     private static final Path CATALOGUE = Path.of("shared", "catalogue");
-    private static final Path MARKET = Path.of("shared", "market");
     private static final Path VOCABULARY = Path.of("shared", "vocabulary");
-    private static final Path MODEL = Path.of("models", "us.json");
+    private static final Path SAMPLES = Path.of("shared", "samples");
 
     private static final int FAULTS_TOLD = 3;
 
@@ -71,15 +75,57 @@ public final class ProjectFolder {
 
     /** The invented lot that a first-time user sees. */
     public Path sampleLot() {
-        return home.resolve(Path.of("shared", "samples", "lot.csv"));
+        return home.resolve(SAMPLES).resolve("lot.csv");
     }
 
-    /** Reads catalogue and price model; takes a second or so. */
+    /** The invented lot with cars under work and finished ones. @throws CannotStart when it cannot be read */
+    public Sample sample(Ground ground) {
+        try {
+            return new SampleFiles(home.resolve(SAMPLES), worthsaving.intake.Vocabulary.of(
+                    ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.today()).read();
+        } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException e) {
+            throw new CannotStart(Texts.of("start.sample", SAMPLES, told(e)));
+        }
+    }
+
+    /** Reads catalogue and price model of the United States; takes a second or so. */
     public Ground read(LocalDate today) {
-        Catalogue catalogue = catalogue();
-        Valuer valuer = valuer();
-        return new Ground(catalogue, valuer::forecast, JudgeSettings.usual(catalogue, Seed.DEFAULT),
-                valuer.model().makes(), valuer.model()::models, new AdvertReader(vocabulary()), today);
+        return read(today, "US");
+    }
+
+    /** Reads catalogue and the price model of a market; takes a second or so. */
+    public Ground read(LocalDate today, String market) {
+        Catalogue asWritten = catalogue();
+        try {
+            MarketGround ground = read(market);
+            PriceModel model = ground.valuer().model();
+            Ground plain = new Ground(asWritten, ground.valuer()::forecast, JudgeSettings.usual(asWritten, Seed.DEFAULT),
+                    model.makes(), model::models, new AdvertReader(vocabulary()), today);
+            return plain.on(HomeMarket.of(ground, asWritten), plain.values(), plain.makes(), plain.models());
+        } catch (FaultyInstallation e) {
+            throw new CannotStart(Texts.of("start.model", market, e.getMessage()));
+        }
+    }
+
+    @Override
+    public List<Market> markets() {
+        return Markets.all(this::reader).stream().filter(m -> Files.isRegularFile(model(m.code()))).toList();
+    }
+
+    @Override
+    public MarketGround read(String market) {
+        Path file = model(market);
+        try (Reader model = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            return MarketGround.read(this::reader, model, file.getFileName().toString());
+        } catch (IOException e) {
+            throw new FaultyInstallation(Texts.of("start.no_model", file, told(e)));
+        } catch (UncheckedIOException e) {
+            throw new FaultyInstallation(told(e));
+        }
+    }
+
+    private Path model(String market) {
+        return home.resolve(Path.of("models", market.toLowerCase(Locale.ROOT) + ".json"));
     }
 
     /** The catalogue's files, to be read and replaced. */
@@ -108,15 +154,8 @@ public final class ProjectFolder {
         }
     }
 
-    private Valuer valuer() {
-        try (Reader model = reader(MODEL);
-                Reader factors = reader(MARKET.resolve("market_settings.csv"));
-                Reader index = reader(MARKET.resolve("price_index.csv"))) {
-            PriceModel prices = PriceModel.read(model, MODEL.toString());
-            return new Valuer(prices, MarketSettings.read(factors, index, prices.market()));
-        } catch (IOException | UncheckedIOException | IllegalArgumentException | ModelFormatException e) {
-            throw new CannotStart(Texts.of("start.model", MODEL, told(e)));
-        }
+    private Reader reader(String relative) {
+        return reader(Path.of(relative));
     }
 
     private static String told(Exception failed) {

@@ -120,6 +120,10 @@ public record MarketSettings(PriceIndex index, Map<String, MarketFactor> factors
         return new MarketSettings(index, changed, comparables);
     }
 
+    public MarketSettings with(PriceIndex other) {
+        return new MarketSettings(other, factors, comparables);
+    }
+
     public MarketSettings withComparables(List<Comparable> others) {
         return new MarketSettings(index, factors, others);
     }

@@ -65,6 +65,32 @@ public record PriceIndex(String market, NavigableMap<LocalDate, Double> levels, 
         return level(to) / level(from);
     }
 
+    /** With the level of a month set by the user. */
+    public PriceIndex with(YearMonth month, double level) {
+        if (!(level > 0) || Double.isInfinite(level)) {
+            throw new IllegalArgumentException("an index must be above zero, not " + level);
+        }
+        NavigableMap<LocalDate, Double> changed = new TreeMap<>(levels);
+        changed.put(month.atDay(MID_MONTH), level);
+        return new PriceIndex(market, changed, source);
+    }
+
+    /** @throws IllegalArgumentException when it is the only one */
+    public PriceIndex without(YearMonth month) {
+        NavigableMap<LocalDate, Double> changed = new TreeMap<>(levels);
+        changed.remove(month.atDay(MID_MONTH));
+        return new PriceIndex(market, changed, source);
+    }
+
+    public PriceIndex with(Source other) {
+        return new PriceIndex(market, levels, other);
+    }
+
+    /** Whether prices of different days differ at all. */
+    public boolean tells() {
+        return levels.size() > 1;
+    }
+
     /** Day of the last entry. */
     public LocalDate lastDay() {
         return levels.lastKey();

@@ -2,6 +2,7 @@ package worthsaving.valuation;
 
 import java.time.LocalDate;
 import java.util.List;
+import worthsaving.market.MarketWords;
 import worthsaving.market.PriceKind;
 import worthsaving.quantity.Money;
 
@@ -28,5 +29,10 @@ public record AlikeCar(
 
     public AlikeCar {
         differs = List.copyOf(differs);
+    }
+
+    /** The same in the words of its market. */
+    AlikeCar said(MarketWords words) {
+        return new AlikeCar(what, seen, price, kind, origin, likeness, differs.stream().map(words::of).toList(), adjusted);
     }
 }

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalDouble;
 import worthsaving.market.Comparable;
 import worthsaving.market.MarketSettings;
 import worthsaving.market.PriceKind;
@@ -14,12 +15,17 @@ import worthsaving.market.PriceKind;
  * model's own spread, counted with a weight of likeness. Posterior: normal with precisions added (conjugate
  * update; Gelman et al. 2013, section 2.5).
  *
+ * @param prior standard deviation of the ln level before any comparable is seen
  * @param shift posterior mean of the ln level
  * @param spread posterior standard deviation
  * @param evidence weight of all comparables together, in whole cars
  * @param rows what each comparable tells and how much of the shift it makes
  */
-record MarketLevel(double shift, double spread, double evidence, List<LevelRow> rows) {
+public record MarketLevel(double prior, double shift, double spread, double evidence, List<LevelRow> rows) {
+
+    public MarketLevel {
+        rows = List.copyOf(rows);
+    }
 
     /** Likeness halves for about every 3 years of age and 40,000 miles apart (guess). */
     private static final double AGE_SCALE = 3.6;
@@ -54,7 +60,7 @@ record MarketLevel(double shift, double spread, double evidence, List<LevelRow> 
             rows.add(new LevelRow(c, weight, Math.expm1(told), weight * told / (sigma * sigma)));
         }
         double variance = 1 / precision;
-        return new MarketLevel(weighted * variance, Math.sqrt(variance), evidence,
+        return new MarketLevel(prior, weighted * variance, Math.sqrt(variance), evidence,
                 rows.stream().map(r -> r.times(variance)).toList());
     }
 
@@ -78,7 +84,22 @@ record MarketLevel(double shift, double spread, double evidence, List<LevelRow> 
         return Double.isNaN(z) ? 1 : Math.exp(-z * z);
     }
 
-    double factor() {
+    /** What the comparables alone say: mean of the ln level; empty when they say nothing. */
+    public OptionalDouble dataShift() {
+        OptionalDouble told = dataSpread();
+        return told.isEmpty() ? told
+                : OptionalDouble.of(shift * told.getAsDouble() * told.getAsDouble() / (spread * spread));
+    }
+
+    /** Standard deviation of what the comparables alone say. */
+    public OptionalDouble dataSpread() {
+        double precision = 1 / (spread * spread) - 1 / (prior * prior);
+        return rows.isEmpty() || !(precision > 0) || Double.isInfinite(precision)
+                ? OptionalDouble.empty() : OptionalDouble.of(1 / Math.sqrt(precision));
+    }
+
+    /** What prices are multiplied by. */
+    public double factor() {
         return Math.exp(shift);
     }
 

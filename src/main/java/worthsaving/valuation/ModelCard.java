@@ -3,6 +3,9 @@ package worthsaving.valuation;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * What a price model was made from and how far it can be trusted.
@@ -46,11 +49,45 @@ public record ModelCard(
      */
     public record Band(double upTo, long rows, double coverage, double width) {}
 
+    /**
+     * One line of {@link #cleaning}.
+     *
+     * @param count rows that the rule held for; empty for a line that is no rule
+     * @param dropped whether such rows were left out; otherwise only the figure was
+     */
+    public record Cleaned(String rule, OptionalLong count, boolean dropped, String why) {
+
+        private static final Pattern LINE = Pattern.compile("(.+?): ([\\d,]+) (dropped|blanked) \\((.*)\\)");
+
+        static Cleaned of(String line) {
+            Matcher parts = LINE.matcher(line);
+            return parts.matches()
+                    ? new Cleaned(parts.group(1), OptionalLong.of(Long.parseLong(parts.group(2).replace(",", ""))),
+                            parts.group(3).equals("dropped"), parts.group(4))
+                    : new Cleaned(line, OptionalLong.empty(), false, "");
+        }
+    }
+
     public ModelCard {
         cleaning = List.copyOf(cleaning);
         candidates = List.copyOf(candidates);
         bands = List.copyOf(bands);
         limits = List.copyOf(limits);
+    }
+
+    /** The lines of {@link #cleaning} taken apart, in their order. */
+    public List<Cleaned> cleaned() {
+        return cleaning.stream().map(Cleaned::of).toList();
+    }
+
+    /** Error of the chosen blend. */
+    public Candidate chosen() {
+        return candidates.get(candidates.size() - 1);
+    }
+
+    /** Share of prices inside the 80 % interval over all bands. */
+    public double coverage() {
+        return bands.stream().mapToDouble(b -> b.rows() * b.coverage()).sum() / bands.stream().mapToLong(Band::rows).sum();
     }
 
     /** The card for people. */

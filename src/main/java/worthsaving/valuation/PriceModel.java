@@ -5,6 +5,7 @@ import java.io.Reader;
 import java.io.Writer;
 import java.time.LocalDate;
 import java.util.Currency;
+import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import worthsaving.market.PriceKind;
@@ -93,6 +94,21 @@ public final class PriceModel {
     public long rows(String make, String model) {
         Encoder.Level level = point.encoder().models().get(make + "|" + model);
         return level == null ? 0 : (long) level.rows();
+    }
+
+    /** Greatest age in years that the data reach; beyond it a value is an extrapolation. */
+    public double oldest() {
+        return guard.oldest();
+    }
+
+    /** Greatest mileage that the data reach. */
+    public Distance farthest() {
+        return Distance.ofMiles(guard.farthest());
+    }
+
+    /** How far prices scatter by age, by mileage and by make; mileages are whole ones of {@code unit}. */
+    public List<ErrorBand> errors(Distance.Unit unit) {
+        return new ErrorBands(this).all(unit);
     }
 
     /** Words that occur in the data for a field such as body or fuel, in lower case. */

@@ -10,6 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import worthsaving.market.MarketFactor;
 import worthsaving.market.MarketSettings;
+import worthsaving.market.MarketWords;
 import worthsaving.market.PriceTable;
 import worthsaving.quantity.Distance;
 import worthsaving.vehicle.Vehicle;
@@ -28,6 +29,7 @@ public final class Valuer {
     private final PriceModel model;
     private final MarketSettings settings;
     private final Distance.Unit odometer;
+    private final MarketWords words;
     private final double dataDay;
 
     /** As {@link #Valuer(PriceModel, MarketSettings, Distance.Unit)}, told in miles. */
@@ -40,6 +42,15 @@ public final class Valuer {
      * @throws IllegalArgumentException when model and settings are of different markets
      */
     public Valuer(PriceModel model, MarketSettings settings, Distance.Unit odometer) {
+        this(model, settings, odometer, MarketWords.OF_THE_DATA);
+    }
+
+    /**
+     * @param odometer unit of distances in reasons and warnings
+     * @param words for fuels and bodies in reasons
+     * @throws IllegalArgumentException when model and settings are of different markets
+     */
+    public Valuer(PriceModel model, MarketSettings settings, Distance.Unit odometer, MarketWords words) {
         if (!model.market().equals(settings.index().market())) {
             throw new IllegalArgumentException("the price model is of market " + model.market()
                     + ", the market settings of " + settings.index().market());
@@ -47,6 +58,7 @@ public final class Valuer {
         this.model = model;
         this.settings = settings;
         this.odometer = odometer;
+        this.words = words;
         this.dataDay = CarFacts.decimalYear(model.dataDay());
     }
 
@@ -60,7 +72,7 @@ public final class Valuer {
 
     /** The same valuer with other market settings. */
     public Valuer with(MarketSettings others) {
-        return new Valuer(model, others, odometer);
+        return new Valuer(model, others, odometer, words);
     }
 
     /**
@@ -111,11 +123,17 @@ public final class Valuer {
                 + square(logSpread(local));
         double scale = Math.exp(predicted.median() - predicted.middle()) * factor;
         List<ValueForecast.Contribution> contributions = reasons
-                ? Explanation.of(car, model.typical, model::middle, model.currency(), odometer, scale)
+                ? said(Explanation.of(car, model.typical, model::middle, model.currency(), odometer, scale))
                 : List.of();
         return new ValueForecast(
                 predicted.inMoney(factor, added), model.currency(), steps, contributions, warnings, model.card().name(),
                 model.rows(car.make(), car.model()) == 0);
+    }
+
+    private List<ValueForecast.Contribution> said(List<ValueForecast.Contribution> contributions) {
+        return contributions.stream()
+                .map(c -> new ValueForecast.Contribution(c.feature(), words.of(c.value()), c.money()))
+                .toList();
     }
 
     private ValueForecast.Step haircut() {
@@ -128,7 +146,12 @@ public final class Valuer {
 
     /** What each of the user's comparables tells about the level for this car; empty when there are none. */
     public List<LevelRow> level(Vehicle vehicle, LocalDate on) {
-        return MarketLevel.of(model, settings, facts(vehicle, on), on, dataDay).rows();
+        return marketLevel(vehicle, on).rows();
+    }
+
+    /** Where the market stands for this car against the indexed model, by the user's comparables. */
+    public MarketLevel marketLevel(Vehicle vehicle, LocalDate on) {
+        return MarketLevel.of(model, settings, facts(vehicle, on), on, dataDay);
     }
 
     /**
@@ -139,15 +162,15 @@ public final class Valuer {
      */
     public List<AlikeCar> alike(Vehicle vehicle, LocalDate on, List<PriceTable> tables, int most) {
         return new AlikeCars(model, settings, odometer, facts(vehicle, on), settings.title(vehicle.title()).value(), on)
-                .nearest(tables, most);
+                .nearest(tables, most).stream().map(c -> c.said(words)).toList();
     }
 
     /** The car that contributions are counted from, in words. */
     public String typical() {
         CarFacts car = model.typical;
         return Stream.of(car.make() + " " + car.model(), String.format(Locale.ROOT, "%.1f years", car.age()),
-                        Explanation.distance(car.miles(), odometer), car.condition(), Explanation.engine(car), car.fuel(),
-                        car.gearbox(), car.body())
+                        Explanation.distance(car.miles(), odometer), car.condition(), Explanation.engine(car),
+                        words.of(car.fuel()), car.gearbox(), words.of(car.body()))
                 .filter(w -> !w.isBlank())
                 .collect(Collectors.joining(", "));
     }
@@ -204,16 +227,16 @@ public final class Valuer {
                         factor.why());
     }
 
-    private static Optional<ValueForecast.Step> filledIn(CarFacts stated, CarFacts car) {
+    private Optional<ValueForecast.Step> filledIn(CarFacts stated, CarFacts car) {
         List<String> filled = new ArrayList<>();
         if (stated.fuel().isEmpty() && !car.fuel().isEmpty()) {
-            filled.add("fuel " + car.fuel());
+            filled.add("fuel " + words.of(car.fuel()));
         }
         if (stated.gearbox().isEmpty() && !car.gearbox().isEmpty()) {
             filled.add("gearbox " + car.gearbox());
         }
         if (!stated.body().equals(car.body()) && !car.body().isEmpty()) {
-            filled.add("body " + car.body());
+            filled.add("body " + words.of(car.body()));
         }
         if (!Explanation.engine(stated).equals(Explanation.engine(car))) {
             filled.add("engine " + Explanation.engine(car));

@@ -193,4 +193,13 @@ class ValueCommandsTest {
         assertThat(m.find()).isTrue();
         return Double.parseDouble(m.group(2).replace(",", "")) / Double.parseDouble(m.group(1).replace(",", ""));
     }
+
+    @Test
+    void a_british_reader_is_told_of_petrol_and_an_american_one_of_gas() throws IOException {
+        String lot = file("lot.csv", "id,year,make,model,odometer,price,title\nA,2014,ford,focus,60000,3200,clean\n");
+        String british = Run.of("explain", "--model", "uk", "--today", "2026-01-15", lot).out();
+
+        assertThat(british).contains("petrol").doesNotContain(" gas");
+        assertThat(Run.of("explain", "--today", "2026-01-15", lot).out()).contains(" gas").doesNotContain("petrol");
+    }
 }

@@ -20,6 +20,9 @@ import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.WayOut;
+import worthsaving.desktop.book.BookFile;
+import worthsaving.desktop.book.BookModel;
+import worthsaving.desktop.book.Sample;
 import worthsaving.desktop.lot.LotRow;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
@@ -39,8 +42,11 @@ final class RealWindow {
     private static final int PATIENCE = 180;
 
     private final ExecutorService background = Executors.newFixedThreadPool(2);
+    private final ExecutorService keeping = Executors.newSingleThreadExecutor();
     private final Settings settings = Settings.inMemory();
     private final MemoryShelf shelf = new MemoryShelf();
+    private Ground ground = GROUND;
+    private BookModel book;
     private Workbench bench;
 
     static void software() {
@@ -49,13 +55,25 @@ final class RealWindow {
         FxToolkit.toolkitContext().setSetupTimeoutInMillis(PATIENCE * 1_000L);
     }
 
+    /** With other values than the invented ones. */
+    RealWindow on(Ground other) {
+        ground = other;
+        return this;
+    }
+
     void start(Stage stage, Path folder) throws IOException {
         Path table = Files.writeString(folder.resolve("three.csv"), TABLE);
-        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), table, shelf);
+        show(stage, Files.createTempDirectory(folder, "book").resolve("casebook.db"), Sample.NONE);
+        bench.open(table);
+    }
+
+    /** The window on a casebook, with what is in it. */
+    void show(Stage stage, Path casebook, Sample sample) {
+        book = new BookModel(new BookFile(casebook)::open, sample, keeping, ScreenThread.ofJavaFx());
+        bench = new Workbench(ground, settings, background, ScreenThread.ofJavaFx(), book, shelf, ProjectFolder.find());
         stage.setScene(new Scene(bench, 1280, 800));
         bench.dress();
         stage.show();
-        bench.open(table);
     }
 
     void judged() throws TimeoutException {
@@ -64,6 +82,12 @@ final class RealWindow {
 
     void end() {
         background.shutdownNow();
+        WaitForAsyncUtils.waitForAsyncFx(PATIENCE * 1_000L, () -> book.close()).join();
+        keeping.shutdown();
+    }
+
+    BookModel book() {
+        return book;
     }
 
     Workbench bench() {
@@ -98,7 +122,7 @@ final class RealWindow {
     }
 
     void reckoned() throws TimeoutException {
-        until(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get());
+        until(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get() && !book.busyProperty().get());
     }
 
     /** Waits for what the background brings, as it stands on the screen thread. */

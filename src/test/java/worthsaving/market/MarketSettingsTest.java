@@ -10,6 +10,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -79,5 +80,28 @@ class MarketSettingsTest {
         assertThatThrownBy(() -> PriceIndex.read(new StringReader(index), "X")).hasMessageContaining("line 2");
         assertThatThrownBy(() -> PriceIndex.read(new StringReader(index.replace("2019-13,100", "2019-12,-1")), "X"))
                 .hasMessageContaining("above zero");
+    }
+
+    @Test
+    void a_month_of_the_index_is_set_taken_out_and_checked() throws IOException {
+        PriceIndex index = shipped("US").index();
+        PriceIndex longer = index.with(YearMonth.of(2026, 7), 200);
+
+        assertThat(longer.factor(LocalDate.of(2026, 4, 15), LocalDate.of(2026, 7, 15)))
+                .as("published 179.822 in April 2026").isCloseTo(200 / 179.822, within(1e-12));
+        assertThat(longer.without(YearMonth.of(2026, 7)).levels()).isEqualTo(index.levels());
+        assertThatThrownBy(() -> index.with(YearMonth.of(2026, 7), 0)).hasMessageContaining("above zero");
+        assertThat(shipped("UK").index().tells()).isFalse();
+        assertThatThrownBy(() -> shipped("UK").index().without(YearMonth.of(2020, 7))).hasMessageContaining("no entry");
+    }
+
+    @Test
+    void a_market_has_its_own_words_and_else_those_of_the_data() throws IOException {
+        String table = "market,word,said\nUK,gas,petrol\nDE,wagon,estate\n";
+        MarketWords words = MarketWords.read(new StringReader(table), "UK");
+
+        assertThat(words.of("gas")).isEqualTo("petrol");
+        assertThat(words.of("wagon")).isEqualTo("wagon");
+        assertThat(MarketWords.OF_THE_DATA.of("gas")).isEqualTo("gas");
     }
 }

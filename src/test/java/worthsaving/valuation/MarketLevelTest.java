@@ -85,4 +85,16 @@ class MarketLevelTest {
 
         assertThat(level(List.of(sold)).shift()).isCloseTo(level(List.of(asked)).shift(), within(1e-12));
     }
+
+    /** Normal prior times normal data gives precisions that add and means weighed by them (Gelman et al. 2013, 2.5). */
+    @Test
+    void prior_and_what_the_comparables_say_alone_make_up_the_posterior() throws IOException {
+        MarketLevel level = level(OWN);
+        double prior = 1 / (level.prior() * level.prior());
+        double data = 1 / Math.pow(level.dataSpread().orElseThrow(), 2);
+        assertThat(level.prior()).isEqualTo(0.1);
+        assertThat(1 / (level.spread() * level.spread())).isCloseTo(prior + data, within(1e-6 * data));
+        assertThat(data * level.dataShift().orElseThrow() / (prior + data)).isCloseTo(level.shift(), within(1e-12));
+        assertThat(level(List.of()).dataShift()).isEmpty();
+    }
 }

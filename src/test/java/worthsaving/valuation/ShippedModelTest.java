@@ -114,4 +114,21 @@ class ShippedModelTest {
         assertThat(typical).isPositive();
         assertThat(other.quantile(0.5).amount() - otherSum).isCloseTo(typical, within(0.1 * typical));
     }
+
+    /** Rows read less rows dropped are the rows used: so the lines taken apart say all that cleaning did. */
+    @ParameterizedTest
+    @MethodSource("models")
+    void the_card_says_of_each_cleaning_rule_what_it_cost(Path file) throws IOException {
+        ModelCard card = read(file).card();
+        List<ModelCard.Cleaned> rules = card.cleaned();
+        long read = Long.parseLong(rules.get(0).rule().replaceAll(" rows read.*", "").replace(",", ""));
+        long dropped = rules.stream().filter(ModelCard.Cleaned::dropped).mapToLong(r -> r.count().orElseThrow()).sum();
+        assertThat(rules.subList(1, rules.size())).allSatisfy(r -> {
+            assertThat(r.count()).isPresent();
+            assertThat(r.why()).isNotBlank();
+        });
+        assertThat(read - dropped).isGreaterThanOrEqualTo(card.rows());
+        assertThat(card.coverage()).isBetween(0.78, 0.82);
+        assertThat(card.chosen().name()).isEqualTo("blend");
+    }
 }

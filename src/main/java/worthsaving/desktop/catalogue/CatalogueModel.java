@@ -55,6 +55,7 @@ public final class CatalogueModel {
     private CatalogueText onShelf;
     private CatalogueReading reading;
     private Catalogue inUse;
+    private volatile WhatChanges changes;
 
     /**
      * @param lot the cars that a change is tried on
@@ -67,9 +68,17 @@ public final class CatalogueModel {
         this.screen = screen;
         this.lot = lot;
         this.kept = kept;
-        this.inUse = ground.catalogue();
+        this.inUse = ground.home().asWritten();
+        this.changes = new WhatChanges(ground);
         this.comparing = new LatestWins<>(
-                new WhatChanges(ground)::of, (running, newer) -> false, new Arrival(), background, screen);
+                (question, cancelled, progress) -> changes.of(question, cancelled, progress), (running, newer) -> false, new Arrival(), background, screen);
+    }
+
+    /** Tries changes on other ground from now on. */
+    public void use(Ground ground) {
+        screen.require();
+        changes = new WhatChanges(ground);
+        differences.clear();
     }
 
     /** Reads the files, once. */

@@ -2,10 +2,12 @@ package worthsaving.desktop.catalogue;
 
 import java.util.List;
 import javafx.scene.control.TextField;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyEvent;
 import worthsaving.catalog.CatalogueFault;
 import worthsaving.catalog.CatalogueText.Line;
 import worthsaving.desktop.Shortcuts;
+import worthsaving.desktop.Texts;
 
 /** One cell of the catalogue, taken over by Enter or when the field is left. */
 final class CellField extends TextField {
@@ -20,7 +22,8 @@ final class CellField extends TextField {
         this.column = column;
         setId(id(line, column));
         setAccessibleText(name);
-        setText(line.cell(column));
+        setText(shown());
+        explain();
         setOnAction(e -> take());
         addEventFilter(KeyEvent.KEY_PRESSED, this::undo);
         focusedProperty().addListener((o, was, is) -> {
@@ -37,7 +40,7 @@ final class CellField extends TextField {
 
     /** While nothing is being typed, undo and redo mean the catalogue and not the letters of the field. */
     private void undo(KeyEvent event) {
-        if (!getText().strip().equals(line.cell(column))) {
+        if (!getText().strip().equals(shown())) {
             return;
         }
         if (Shortcuts.UNDO.keys().match(event)) {
@@ -49,16 +52,33 @@ final class CellField extends TextField {
         }
     }
 
+    private IdNames names() {
+        return new IdNames(model.names());
+    }
+
+    private String shown() {
+        return names().shown(column, line.cell(column));
+    }
+
+    /** The ids, which the files hold. */
+    private void explain() {
+        if (IdNames.isList(column)) {
+            setTooltip(new Tooltip(line.cell(column).isBlank() ? Texts.of("catalogue.ids")
+                    : Texts.of("catalogue.ids.are", line.cell(column))));
+        }
+    }
+
     private void take() {
-        model.edit(line, column, getText());
+        model.edit(line, column, names().cell(column, getText()));
     }
 
     /** Shows the row as it now is. */
     void show(Line now) {
         line = now;
-        if (!getText().strip().equals(now.cell(column))) {
-            setText(now.cell(column));
+        if (!getText().strip().equals(shown())) {
+            setText(shown());
         }
+        explain();
     }
 
     String file() {

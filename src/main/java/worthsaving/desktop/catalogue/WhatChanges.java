@@ -8,7 +8,6 @@ import java.util.function.IntConsumer;
 import worthsaving.catalog.Catalogue;
 import worthsaving.desktop.Ground;
 import worthsaving.ranking.Judge;
-import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.Judged;
 import worthsaving.ranking.Standing;
 import worthsaving.vehicle.Listing;
@@ -66,7 +65,7 @@ final class WhatChanges {
 
     /** The settings that the catalogue itself brings: its money lines and the tools at hand are part of what changes. */
     private Judge judge(Catalogue catalogue) {
-        JudgeSettings usual = JudgeSettings.usual(catalogue, ground.settings().method().seed());
-        return new Judge(catalogue, ground.values(), usual);
+        Ground changed = ground.with(catalogue);
+        return new Judge(changed.catalogue(), changed.values(), changed.settings());
     }
 }

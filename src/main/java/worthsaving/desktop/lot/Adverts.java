@@ -24,6 +24,7 @@ public final class Adverts {
     private final LatestWins<String, List<AdvertReading>> reader;
     private final ReadOnlyStringWrapper notes = new ReadOnlyStringWrapper("");
     private Consumer<Listing> onOpen = listing -> {};
+    private volatile Ground ground;
     private int count;
 
     /**
@@ -32,12 +33,22 @@ public final class Adverts {
      */
     Adverts(Ground ground, Predicate<String> taken, Consumer<Listing> onListing, Executor background,
             ScreenThread screen) {
+        this.ground = ground;
         this.taken = taken;
         this.onListing = onListing;
         this.reader = new LatestWins<>(
-                (text, cancelled, progress) -> new AdvertPile(ground.adverts()).split(text, ground.today()).stream()
-                        .map(advert -> ground.adverts().read(advert, ground.today())).toList(),
+                (text, cancelled, progress) -> read(this.ground, text),
                 (running, newer) -> true, new Arrival(), background, screen);
+    }
+
+    /** Reads as is usual on other ground from now on. */
+    void use(Ground other) {
+        ground = other;
+    }
+
+    private static List<AdvertReading> read(Ground on, String text) {
+        return new AdvertPile(on.adverts()).split(text, on.today()).stream()
+                .map(advert -> on.adverts().read(advert, on.today())).toList();
     }
 
     public void read(String text) {

@@ -14,6 +14,9 @@ import worthsaving.desktop.VerdictBadge;
 /** How each kind of column draws its cells. */
 final class LotCells {
 
+    /** Of a column that all its words are shown in, in sizes of text. */
+    private static final double WIDE = 20;
+
     private LotCells() {}
 
     /** @param under what stands below the name of a car */
@@ -94,6 +97,16 @@ final class LotCells {
             text.maxHeightProperty().bind(heightProperty());
             text.prefHeightProperty().bind(heightProperty());
             getStyleClass().add("two-lines");
+            widthProperty().addListener(o -> {
+                if (getItem() != null && !isEmpty()) {
+                    text.setText(words(getItem()));
+                }
+            });
+        }
+
+        /** All of it where there is room. */
+        private String words(LotRow row) {
+            return getWidth() > WIDE * getFont().getSize() ? column.text(row) : column.brief(row);
         }
 
         @Override
@@ -103,7 +116,7 @@ final class LotCells {
 
         @Override
         void show(LotRow row) {
-            text.setText(column.brief(row));
+            text.setText(words(row));
             setGraphic(text);
             setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
             tip(column.text(row));

@@ -51,6 +51,16 @@ public enum LotColumn {
         return width;
     }
 
+    /** Its share of width that the table has left. */
+    double appetite() {
+        return switch (this) {
+            case LIKELY -> 1;
+            case CHECK -> 0.6;
+            case CAR, OUTCOME -> 0.4;
+            default -> 0;
+        };
+    }
+
     /** Whether it is set flush right. */
     boolean isNumber() {
         return width < WIDEST_NUMBER;

@@ -40,6 +40,7 @@ final class LotTable extends TableView<LotRow> {
     private final ReadOnlyObjectProperty<Units> units;
     private final ReadOnlyDoubleProperty em;
     private StripScale scale = new StripScale(-1, 1);
+    private final SpareWidth spare = new SpareWidth();
     private boolean restoring;
 
     LotTable(LotModel model, Settings settings, Look look, Consumer<LotRow> onOpen) {
@@ -52,8 +53,12 @@ final class LotTable extends TableView<LotRow> {
         setTableMenuButtonVisible(true);
         getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         Label nothing = new Label();
-        nothing.textProperty().bind(Bindings.when(model.busyProperty())
-                .then(Texts.of("lot.not_yet")).otherwise(Texts.of("lot.nothing")));
+        nothing.textProperty().bind(Bindings.createStringBinding(
+                () -> model.busyProperty().get() ? Texts.of("lot.not_yet")
+                        : !model.rows().isEmpty() ? Texts.of("lot.nothing")
+                        : model.problems().isEmpty() ? Texts.of("lot.empty")
+                        : Texts.of("lot.none_judged", model.currency()),
+                model.busyProperty(), model.rows(), model.problems(), model.currencyProperty()));
         setPlaceholder(nothing);
         shown = new FilteredList<>(model.rows());
         SortedList<LotRow> sorted = new SortedList<>(shown);
@@ -65,8 +70,8 @@ final class LotTable extends TableView<LotRow> {
             Platform.runLater(this::explainHeaders);
         });
         getSortOrder().addListener((ListChangeListener<Object>) c -> remember());
-        em.addListener((o, was, is) -> getColumns().forEach(
-                c -> c.setPrefWidth(c.getWidth() * is.doubleValue() / was.doubleValue())));
+        em.addListener(o -> share());
+        widthProperty().addListener(o -> share());
         skinProperty().addListener(o -> Platform.runLater(this::explainHeaders));
         model.rows().addListener((ListChangeListener<LotRow>) c -> {
             scale = StripScale.of(model.rows());
@@ -89,8 +94,16 @@ final class LotTable extends TableView<LotRow> {
             if (e.getCode() == KeyCode.ENTER && selected != null) {
                 onOpen.accept(selected);
                 e.consume();
+            } else if (e.getCode() == KeyCode.DELETE) {
+                drop();
+                e.consume();
             }
         });
+    }
+
+    /** Takes those selected out of the lot. */
+    void drop() {
+        model.drop(selected().stream().map(row -> row.listing().id()).toList());
     }
 
     /** Those selected. */
@@ -130,11 +143,15 @@ final class LotTable extends TableView<LotRow> {
         for (ColumnLayout.Shown shownColumn : layout.columns()) {
             TableColumn<LotRow, LotRow> column = column(shownColumn.column());
             double width = shownColumn.width() > 0 ? shownColumn.width() : shownColumn.column().width();
+            spare.own(column, width);
             column.setPrefWidth(em.get() * width);
             column.setVisible(shownColumn.visible());
             getColumns().add(column);
-            column.widthProperty().addListener(o -> remember());
-            column.visibleProperty().addListener(o -> remember());
+            column.widthProperty().addListener(o -> drawn(column));
+            column.visibleProperty().addListener(o -> {
+                share();
+                remember();
+            });
             column.sortTypeProperty().addListener(o -> remember());
         }
         layout.sorting().ifPresent(sorting -> getColumns().stream()
@@ -144,6 +161,20 @@ final class LotTable extends TableView<LotRow> {
                     getSortOrder().setAll(List.of(c));
                 }));
         restoring = false;
+        share();
+    }
+
+    private void drawn(TableColumn<LotRow, LotRow> column) {
+        if (!spare.sharing()) {
+            spare.drawn(column, em.get());
+            remember();
+        }
+    }
+
+    private void share() {
+        if (getWidth() > 0 && !restoring) {
+            spare.share(getVisibleLeafColumns(), getWidth(), em.get());
+        }
     }
 
     /** Headers exist only once the skin does, and anew whenever columns are moved. */
@@ -174,7 +205,7 @@ final class LotTable extends TableView<LotRow> {
             return;
         }
         List<ColumnLayout.Shown> columns = getColumns().stream()
-                .map(c -> new ColumnLayout.Shown((LotColumn) c.getUserData(), c.getWidth() / em.get(), c.isVisible()))
+                .map(c -> new ColumnLayout.Shown((LotColumn) c.getUserData(), spare.own(c), c.isVisible()))
                 .toList();
         Optional<ColumnLayout.Sorting> sorting = getSortOrder().stream().findFirst()
                 .map(c -> new ColumnLayout.Sorting(

@@ -2,12 +2,14 @@ package worthsaving.intake.advert;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import worthsaving.intake.CodeTable;
+import worthsaving.quantity.Money;
 import worthsaving.vehicle.Vin;
 
 /**
@@ -22,9 +24,21 @@ public final class AdvertReader {
     private static final Pattern VIN = Pattern.compile("(?<![A-Za-z0-9])[A-HJ-NPR-Za-hj-npr-z0-9]{17}(?![A-Za-z0-9])");
 
     private final Vocabulary vocabulary;
+    private final Currency usual;
 
+    /** Takes sums of which nothing tells the currency for US dollars. */
     public AdvertReader(Vocabulary vocabulary) {
+        this(vocabulary, Money.USD);
+    }
+
+    private AdvertReader(Vocabulary vocabulary, Currency usual) {
         this.vocabulary = Objects.requireNonNull(vocabulary, "vocabulary");
+        this.usual = Objects.requireNonNull(usual, "usual");
+    }
+
+    /** The same for another market. @param currency of sums of which nothing tells it */
+    public AdvertReader takingFor(Currency currency) {
+        return new AdvertReader(vocabulary, currency);
     }
 
     /** What trouble codes stand for, for tables read beside adverts. */
@@ -57,7 +71,7 @@ public final class AdvertReader {
         var cylinders = engineRule.cylinders();
         Optional<PlaceRule.Where> where = new PlaceRule(page).find();
         Optional<String> country = where.flatMap(PlaceRule.Where::country);
-        MoneyRule money = new MoneyRule(page);
+        MoneyRule money = new MoneyRule(page, usual);
         FigureRule.Figures figures = new FigureRule(page, money, country).read();
         CarReading car = new CarReading(year, vehicle.make(), vehicle.model(), trim, figures.mileage(), litres,
                 cylinders,

@@ -1,6 +1,7 @@
 package worthsaving.intake.advert;
 
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -17,12 +18,15 @@ final class MoneyRule {
             "dollars?|bucks|cad|cdn|usd|us|eur|euros?|gbp|pounds?|quid|canadian";
 
     private final Page page;
+    private final String usual;
     private final Map<MoneyCue, List<Hit>> cues = new java.util.LinkedHashMap<>();
     private boolean negotiable;
     private List<Span> negotiableWords = List.of();
 
-    MoneyRule(Page page) {
+    /** @param usual currency of sums of which nothing tells it */
+    MoneyRule(Page page, Currency usual) {
         this.page = page;
+        this.usual = usual.getCurrencyCode();
         Map<String, List<Hit>> found = page.vocabulary().moneyPhrases().find(page.words());
         boolean[] firm = new boolean[page.words().size()];
         for (List<Hit> hits : found.values()) {
@@ -221,8 +225,10 @@ final class MoneyRule {
                 default -> "EUR";
             };
         }
-        boolean canada = country.filter("CA"::equals).isPresent() || country.isEmpty() && kilometres;
-        return canada ? "CAD" : "USD";
+        String unsaid = all.contains("$") ? "USD" : usual;
+        boolean canada = country.filter("CA"::equals).isPresent()
+                || country.isEmpty() && kilometres && unsaid.equals("USD");
+        return canada ? "CAD" : unsaid;
     }
 
     Found<Money> found(Candidate candidate, Money money, List<Money> others) {

@@ -1,4 +1,4 @@
-package worthsaving.cli;
+package worthsaving.shell;
 
 import java.io.IOException;
 import java.io.Reader;
@@ -7,28 +7,28 @@ import java.util.List;
 import java.util.stream.Collectors;
 import worthsaving.market.Market;
 
-/** The table of markets as it lies on the disk. */
-final class Markets {
+/** The project's table of markets. */
+public final class Markets {
 
     static final String FILE = "shared/market/markets.csv";
 
     private Markets() {}
 
-    /** @throws UserError when the table has faults */
-    static List<Market> all(Resources resources) {
-        try (Reader in = resources.reader(FILE)) {
+    /** @throws FaultyInstallation when the table has faults */
+    public static List<Market> all(ProjectFiles files) {
+        try (Reader in = files.reader(FILE)) {
             return Market.read(in);
         } catch (IllegalArgumentException e) {
-            throw new UserError(ExitCode.INSTALLATION_FAULTY, e.getMessage());
+            throw new FaultyInstallation(e.getMessage());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
     }
 
-    /** @throws UserError when there is no such market */
-    static Market named(Resources resources, String code) {
-        List<Market> all = all(resources);
-        return Market.named(all, code).orElseThrow(() -> new UserError(ExitCode.INSTALLATION_FAULTY,
+    /** @throws FaultyInstallation when there is no such market */
+    public static Market named(ProjectFiles files, String code) {
+        List<Market> all = all(files);
+        return Market.named(all, code).orElseThrow(() -> new FaultyInstallation(
                 "There is no market '" + code + "' in " + FILE + "; it has "
                         + all.stream().map(Market::code).collect(Collectors.joining(", ")) + "; add a line for it"));
     }

@@ -1,0 +1,2 @@
+/** Rules that command line and window share as programs: where the casebook lies, how the project's markets are read. */
+package worthsaving.shell;
