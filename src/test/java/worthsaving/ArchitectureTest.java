@@ -58,7 +58,7 @@ class ArchitectureTest {
             .whereLayer("casebook").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
             .whereLayer("ranking").mayOnlyBeAccessedByLayers("casebook", "teardown", "report", "cli", "desktop")
             .whereLayer("inspection").mayOnlyBeAccessedByLayers("ranking", "teardown", "report", "cli", "desktop")
-            .whereLayer("teardown").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
+            .whereLayer("teardown").mayOnlyBeAccessedByLayers("casebook", "report", "cli", "desktop")
             .whereLayer("sensitivity").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .whereLayer("desktop").mayNotBeAccessedByAnyLayer()

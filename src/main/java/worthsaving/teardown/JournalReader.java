@@ -28,7 +28,7 @@ public final class JournalReader {
             .setHeader().setSkipHeaderRecord(true).setCommentMarker('#').setIgnoreSurroundingSpaces(true)
             .setIgnoreEmptyLines(true).get();
     private static final List<String> COLUMNS = List.of("stage", "kind", "what", "value", "when");
-    private static final String KINDS = "opened, finding, item, hours, paid, part, mended or note";
+    private static final String KINDS = "opened, finding, item, hours, paid, part, mended, decision or note";
     private static final double MOST_HOURS = 1_000;
     private static final double MOST_MONEY = 1_000_000;
 
@@ -115,6 +115,7 @@ public final class JournalReader {
             case "part" -> new Entry.PartBought(stage, known(what, items, "a failure item"),
                     new Money(number(row, MOST_MONEY), currency), when);
             case "mended" -> new Entry.Mended(stage, known(what, items, "a failure item"), when);
+            case "decision" -> new Entry.Decision(stage, what, when);
             case "note" -> new Entry.Note(stage, what, when);
             default -> throw new Unusable("kind: '" + row.get("kind") + "' must be " + KINDS);
         };
