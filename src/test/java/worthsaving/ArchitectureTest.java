@@ -12,7 +12,7 @@ import com.tngtech.archunit.lang.ArchRule;
 @AnalyzeClasses(packages = "worthsaving", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
-    private static final String[] SHELLS = {"..cli..", "..desktop.."};
+    private static final String[] SHELLS = {"..cli..", "..desktop..", "..shell.."};
 
     @ArchTest
     static final ArchRule no_cycles = slices()
@@ -41,6 +41,7 @@ class ArchitectureTest {
             .layer("record").definedBy("worthsaving.record..")
             .layer("casebook").definedBy("worthsaving.casebook..")
             .layer("report").definedBy("worthsaving.report..")
+            .layer("shell").definedBy("worthsaving.shell..")
             .layer("cli").definedBy("worthsaving.cli..")
             .layer("desktop").definedBy("worthsaving.desktop..")
             .whereLayer("quantity").mayNotAccessAnyLayer()
@@ -60,6 +61,8 @@ class ArchitectureTest {
             .whereLayer("inspection").mayOnlyBeAccessedByLayers("ranking", "teardown", "report", "cli", "desktop")
             .whereLayer("teardown").mayOnlyBeAccessedByLayers("casebook", "report", "cli", "desktop")
             .whereLayer("sensitivity").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
+            .whereLayer("shell").mayNotAccessAnyLayer()
+            .whereLayer("shell").mayOnlyBeAccessedByLayers("cli", "desktop")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .whereLayer("desktop").mayNotBeAccessedByAnyLayer()
             .because("docs/architecture.md says which package may see which");

@@ -35,6 +35,9 @@ public record CaseFile(
         List<Forecast> forecasts,
         Optional<Actual> actual) {
 
+    /** How the origin of an invented case begins; the stroke keeps it apart from the name of any table of the user's. */
+    public static final String INVENTED = "invented sample/";
+
     public CaseFile {
         Objects.requireNonNull(listing, "listing");
         journal = List.copyOf(journal);
@@ -49,6 +52,11 @@ public record CaseFile(
     /** The journal as the reckoning of a teardown takes it; days are those of this computer's time zone. */
     public Journal teardown() {
         return new Journal(journal.stream().map(e -> e.value().line(ZoneId.systemDefault())).toList());
+    }
+
+    /** Whether it comes from the invented sample and not from the user; then nothing is learnt from it. */
+    public boolean invented() {
+        return listing.origin().startsWith(INVENTED);
     }
 
     /** The listing with what the journal's findings add to its evidence; the later of two on one subject counts. */

@@ -86,9 +86,9 @@ public final class Casebook implements AutoCloseable {
         return cases().stream().filter(c -> c.id().equals(id)).findFirst();
     }
 
-    /** The finished cars, for the record. */
+    /** The finished cars, for the record; invented ones are none of the user's record. */
     public List<FinishedCar> finished() {
-        return cases().stream().map(CaseFile::finished).flatMap(Optional::stream).toList();
+        return cases().stream().filter(c -> !c.invented()).map(CaseFile::finished).flatMap(Optional::stream).toList();
     }
 
     /** Settings by name. */

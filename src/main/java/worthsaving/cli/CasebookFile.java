@@ -14,6 +14,7 @@ import worthsaving.casebook.Edit;
 import worthsaving.casebook.Opening;
 import worthsaving.casebook.Saving;
 import worthsaving.casebook.Trouble;
+import worthsaving.shell.CasebookPath;
 
 /** Which casebook a command works on. */
 final class CasebookFile {
@@ -35,18 +36,7 @@ final class CasebookFile {
 
     /** The file named, or the usual one in the user's data folder. */
     Path path() {
-        return file != null ? file : dataFolder().resolve("worthsaving").resolve("casebook.db");
-    }
-
-    /** As the XDG Base Directory Specification says, or as Windows does. */
-    private static Path dataFolder() {
-        for (String name : new String[] {"XDG_DATA_HOME", "LOCALAPPDATA"}) {
-            String folder = System.getenv(name);
-            if (folder != null && Path.of(folder).isAbsolute()) {
-                return Path.of(folder);
-            }
-        }
-        return Path.of(System.getProperty("user.home"), ".local", "share");
+        return file != null ? file : CasebookPath.usual();
     }
 
     /** @throws UserError when it cannot be opened */
