@@ -30,7 +30,12 @@ public record JournalEntry(Instant at, String stage, What what, String text) {
 
     /** An entry that happened on a day, at noon of the zone, so that it stays that day in the zones around. */
     public static JournalEntry on(LocalDate day, ZoneId zone, String stage, What what, String text) {
-        return new JournalEntry(day.atTime(LocalTime.NOON).atZone(zone).toInstant(), stage, what, text);
+        return new JournalEntry(noon(day, zone), stage, what, text);
+    }
+
+    /** The moment that stands for a day. */
+    public static Instant noon(LocalDate day, ZoneId zone) {
+        return day.atTime(LocalTime.NOON).atZone(zone).toInstant();
     }
 
     /**

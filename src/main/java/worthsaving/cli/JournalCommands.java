@@ -7,6 +7,8 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
@@ -43,9 +45,16 @@ final class JournalCommands {
                 description = "How far the car was, such as 'driveway' or 'opened up'.")
         String stage;
 
+        @Option(names = "--on", paramLabel = "DATE", converter = Day.class, description = "Its day (default: now).")
+        LocalDate day;
+
         int write(What what, List<String> words) throws IOException {
             String text = words == null ? "" : String.join(" ", words);
-            return casebook.keep(new Edit.Write(id, new JournalEntry(Instant.now(), stage, what, text)));
+            return casebook.keep(new Edit.Write(id, new JournalEntry(at(), stage, what, text)));
+        }
+
+        Instant at() {
+            return day == null ? Instant.now() : JournalEntry.noon(day, ZoneId.systemDefault());
         }
     }
 
@@ -134,6 +143,9 @@ final class JournalCommands {
     @Command(name = "photo", description = "Notes where a photo lies, and its checksum; the picture stays where it is.",
             mixinStandardHelpOptions = true)
     static final class PhotoTaken extends Entry {
+        @Option(names = "--entry", paramLabel = "NUMBER", description = "The entry of the journal that it belongs to.")
+        private Long entry;
+
         @Parameters(index = "1", paramLabel = "FILE", description = "The picture.")
         private Path picture;
 
@@ -145,8 +157,9 @@ final class JournalCommands {
             Path folder = casebook.path().toAbsolutePath().getParent();
             Path whole = picture.toAbsolutePath().normalize();
             Path shown = whole.startsWith(folder) ? folder.relativize(whole) : whole;
-            return casebook.keep(new Edit.AddPhoto(id, new Photo(Instant.now(), stage,
-                    shown.toString().replace('\\', '/'), sha256(whole), words == null ? "" : String.join(" ", words))));
+            return casebook.keep(new Edit.AddPhoto(id, new Photo(at(), stage,
+                    shown.toString().replace('\\', '/'), sha256(whole), words == null ? "" : String.join(" ", words),
+                    Optional.ofNullable(entry))));
         }
 
         private static String sha256(Path file) throws IOException {

@@ -1,6 +1,7 @@
 package worthsaving.report;
 
 import java.io.IOException;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -12,6 +13,7 @@ import worthsaving.teardown.Advice;
 import worthsaving.teardown.Advice.Choice;
 import worthsaving.teardown.Advice.Rule;
 import worthsaving.teardown.Move;
+import worthsaving.teardown.OwnerJob;
 
 /** Go on or stop, printed. */
 public final class TeardownReport implements Report {
@@ -27,17 +29,17 @@ public final class TeardownReport implements Report {
     private final String car;
     private final Advice advice;
     private final Optional<ShopQuote> quote;
-    private final Money billed;
+    private final OwnerJob job;
 
     /**
      * @param quote for what is left to do, at a workshop's rate; empty when nothing is suspected any more
-     * @param billed hours so far at the workshop's rate
+     * @param job what is on the owner's bill
      */
-    public TeardownReport(String car, Advice advice, Optional<ShopQuote> quote, Money billed) {
+    public TeardownReport(String car, Advice advice, Optional<ShopQuote> quote, OwnerJob job) {
         this.car = car;
         this.advice = advice;
         this.quote = quote;
-        this.billed = billed;
+        this.job = job;
     }
 
     @Override
@@ -145,16 +147,27 @@ public final class TeardownReport implements Report {
         }
         ShopQuote q = quote.get();
         title(out, "Work for an owner");
-        say(out, "On the bill " + Words.whole(billed) + "; what is left " + Words.whole(q.price().mean())
-                + " on average, not over " + Words.whole(q.notExceeded(.95)) + " with 95 %. Ceiling to agree for the"
-                + " rest: " + Words.whole(q.ceiling()) + ", all in all " + Words.whole(billed.plus(q.ceiling())) + "; "
-                + Words.percent(q.chanceAbove(q.ceiling())) + " chance that it is not enough.");
+        say(out, bill(q.ceiling()) + " What is left to do comes to " + Words.whole(q.price().mean())
+                + " on average, not over " + Words.whole(q.notExceeded(.95)) + " with 95 %; "
+                + Words.percent(q.chanceAbove(q.ceiling())) + " chance that " + Words.whole(q.ceiling())
+                + " is not enough.");
         for (ShopQuote.CallPoint c : q.calls().stream().limit(CALLS_SHOWN).toList()) {
             say(out, "- call the owner when " + c.name() + (c.sound() ? " is sound" : " has failed too") + " ("
                     + Words.percent(c.chance()) + "): " + (c.change().amount() < 0 ? "" : "+")
                     + Words.whole(c.change()) + ", the rest then " + Words.whole(c.price())
                     + (c.price().compareTo(q.ceiling()) > 0 ? ", over the ceiling" : ""));
         }
+    }
+
+    private String bill(Money rest) {
+        if (job.left().isEmpty()) {
+            return "Hours on the bill " + Words.whole(job.labour()) + ". Ceiling to agree for the rest: "
+                    + Words.whole(rest) + ", all in all " + Words.whole(job.labour().plus(rest)) + ".";
+        }
+        String left = job.left().get().amount() > 0 ? Words.whole(job.left().get()) + " of it left."
+                : "passed by " + Words.whole(job.left().get().times(-1)) + ": call before anything more is done.";
+        return "Agreed " + Words.whole(job.agreed().get()) + "; on the bill " + Words.whole(job.billed()) + " (hours "
+                + Words.whole(job.labour()) + ", receipts " + Words.whole(job.receipts()) + "); " + left;
     }
 
     private void cautions(Appendable out) throws IOException {
@@ -176,14 +189,20 @@ public final class TeardownReport implements Report {
 
     @Override
     public void json(Appendable out) throws IOException {
+        Advice.Spent spent = advice.spent();
         JsonReport json = new JsonReport(out, "worthsaving/teardown", VERSION)
                 .field("car", car)
-                .field("spent_not_counted", advice.spent().total().amount())
+                .field("spent_not_counted", spent.total().amount())
+                .field("spent", Map.of("receipts", spent.receipts().amount(), "hours", spent.hours().value()))
                 .field("now", kind(advice.best()))
                 .field("what", advice.best().name())
                 .field("worth", advice.best().worth().amount())
                 .field("exact", advice.exact())
                 .field("cost_to_finish", advice.costToFinish().map(Outcome::mean).orElse(null))
+                .field("cost_to_finish_80", advice.costToFinish()
+                        .map(c -> List.of(c.quantile(.1), c.quantile(.9))).orElse(null))
+                .field("closing_hours", advice.closing().value())
+                .field("chance_of_unit", advice.chanceOfUnit())
                 .field("chance_stop_is_better", advice.chanceStopIsBetter());
         json.beginList("options");
         for (Choice c : advice.options()) {
@@ -193,14 +212,32 @@ public final class TeardownReport implements Report {
         }
         json.endList().beginList("rules");
         for (Rule r : advice.rules()) {
-            json.element(Map.of("id", r.id(), "chance", r.chance(), "then", r.then().name().toLowerCase(Locale.ROOT),
-                    "finish", r.goOn().amount(), "stop", r.stop().amount()));
+            json.element(Map.of("id", r.id(), "name", r.name(), "chance", r.chance(), "then",
+                    r.then().name().toLowerCase(Locale.ROOT), "finish", r.goOn().amount(), "stop", r.stop().amount()));
         }
         json.endList().beginList("order");
         for (Advice.Place p : advice.order().places()) {
             json.element(Map.of("item", p.item(), "chance", p.chance(), "hours", p.hours()));
         }
-        json.endList().field("cautions", List.copyOf(advice.cautions())).end();
+        json.endList();
+        if (quote.isPresent()) {
+            owner(json, quote.get());
+        }
+        json.field("cautions", List.copyOf(advice.cautions())).end();
+    }
+
+    private void owner(JsonReport json, ShopQuote q) throws IOException {
+        Map<String, Object> bill = new LinkedHashMap<>();
+        bill.put("labour", job.labour().amount());
+        bill.put("receipts", job.receipts().amount());
+        job.agreed().ifPresent(a -> bill.put("agreed", a.amount()));
+        bill.put("rest_mean", q.price().mean());
+        bill.put("rest_not_exceeded_95", q.notExceeded(.95).amount());
+        bill.put("rest_ceiling", q.ceiling().amount());
+        bill.put("chance_above_ceiling", q.chanceAbove(q.ceiling()));
+        bill.put("calls", q.calls().stream().map(c -> Map.of("item", c.item(), "sound", c.sound(), "chance", c.chance(),
+                "change", c.change().amount(), "price", c.price().amount())).toList());
+        json.field("owner", bill);
     }
 
     private static String kind(Move move) {
