@@ -1,15 +1,10 @@
 package worthsaving.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.HexFormat;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -21,6 +16,7 @@ import worthsaving.casebook.Edit;
 import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.JournalEntry.What;
 import worthsaving.casebook.Photo;
+import worthsaving.casebook.PhotoFile;
 import worthsaving.catalog.Catalogue;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
@@ -154,25 +150,8 @@ final class JournalCommands {
 
         @Override
         public Integer call() throws IOException {
-            Path folder = casebook.path().toAbsolutePath().getParent();
-            Path whole = picture.toAbsolutePath().normalize();
-            Path shown = whole.startsWith(folder) ? folder.relativize(whole) : whole;
-            return casebook.keep(new Edit.AddPhoto(id, new Photo(at(), stage,
-                    shown.toString().replace('\\', '/'), sha256(whole), words == null ? "" : String.join(" ", words),
-                    Optional.ofNullable(entry))));
-        }
-
-        private static String sha256(Path file) throws IOException {
-            try (InputStream in = Files.newInputStream(file)) {
-                MessageDigest digest = MessageDigest.getInstance("SHA-256");
-                byte[] buffer = new byte[1 << 16];
-                for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
-                    digest.update(buffer, 0, n);
-                }
-                return HexFormat.of().formatHex(digest.digest());
-            } catch (NoSuchAlgorithmException e) {
-                throw new IllegalStateException("every Java has SHA-256", e);
-            }
+            Photo photo = PhotoFile.of(picture, casebook.path(), at(), stage, words == null ? "" : String.join(" ", words));
+            return casebook.keep(new Edit.AddPhoto(id, entry == null ? photo : photo.of(entry)));
         }
     }
 }
