@@ -12,6 +12,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
+import worthsaving.desktop.book.Sample;
 import worthsaving.desktop.lot.LotRow;
 
 /**
@@ -37,7 +38,7 @@ public final class LongLotTimes {
         Path table = LongLot.write(project.sampleLot(), Files.createTempFile("long", ".csv"), rows);
         onScreen(() -> {
             bench = new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2), ScreenThread.ofJavaFx(),
-                    table, project.shelf());
+                    Photographs.book(Sample.NONE), project.shelf());
             Stage stage = new Stage();
             stage.setScene(new Scene(bench, 1280, 800));
             bench.dress();

@@ -86,13 +86,12 @@ public final class MoveTimes {
         });
         onScreen(() -> {
             bench = new Workbench(ground, Settings.inMemory(), background, ScreenThread.ofJavaFx(),
-                    project.sampleLot(), project.shelf());
+                    Photographs.book(project.sample(ground)), project.shelf());
             scene = new Scene(bench, 1280, 800);
             Stage stage = new Stage();
             stage.setScene(scene);
             bench.dress();
             stage.show();
-            bench.open(project.sampleLot());
             return null;
         });
         drawn();

@@ -94,4 +94,13 @@ public record Catalogue(
                 remedies.stream().map(remedy -> remedy.withPartPrices(factor)).toList(),
                 tools, moneyLines);
     }
+
+    /** The same catalogue with the prior odds of some items multiplied. @param factors by item id, above 0 */
+    public Catalogue withOdds(Map<String, Double> factors) {
+        return factors.isEmpty() ? this : new Catalogue(
+                version,
+                items.stream().map(item -> factors.containsKey(item.id()) ? item.withOdds(factors.get(item.id())) : item)
+                        .toList(),
+                damage, findings, findingLinks, accessSteps, remedies, tools, moneyLines);
+    }
 }

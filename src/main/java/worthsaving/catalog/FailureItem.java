@@ -57,6 +57,11 @@ public record FailureItem(
                 jobHours, consumables.in(other, rate), tools, rootCauses, flags, caution, source);
     }
 
+    FailureItem withOdds(double factor) {
+        return new FailureItem(id, system, name, applies, onset.withOdds(factor), onsetDoubt, exclusiveGroup, parts,
+                access, jobHours, consumables, tools, rootCauses, flags, caution, source);
+    }
+
     FailureItem withPartPrices(double factor) {
         Map<PartSource, MoneyRange> prices = new EnumMap<>(PartSource.class);
         parts.forEach((from, price) -> prices.put(from, price.times(factor)));

@@ -19,8 +19,9 @@ import worthsaving.quantity.Probability;
  * @param scaleYears Weibull scale in years of wear, above 0; infinite when only the event counts
  * @param mileageShare w, from 0 (age alone) to 1 (mileage alone)
  * @param event chance that does not depend on wear
+ * @param odds what the odds F/(1 - F) are multiplied by, above 0: what the user's own finished cars teach; 1 for the law alone
  */
-public record Onset(double shape, double scaleYears, double mileageShare, Probability event) {
+public record Onset(double shape, double scaleYears, double mileageShare, Probability event, double odds) {
 
     public static final double MILES_PER_YEAR = 12_000;
 
@@ -32,13 +33,28 @@ public record Onset(double shape, double scaleYears, double mileageShare, Probab
         if (!(shape > 0) || !(scaleYears > 0) || !(mileageShare >= 0 && mileageShare <= 1)) {
             throw new IllegalArgumentException("onset needs shape > 0, scale > 0 and a mileage share in 0 to 1");
         }
+        if (!(odds > 0) || Double.isInfinite(odds)) {
+            throw new IllegalArgumentException("odds can only be multiplied by something above 0, not " + odds);
+        }
+    }
+
+    /** By the law alone. */
+    public Onset(double shape, double scaleYears, double mileageShare, Probability event) {
+        this(shape, scaleYears, mileageShare, event, 1);
+    }
+
+    /** The same with its odds multiplied. @param factor above 0 */
+    public Onset withOdds(double factor) {
+        return new Onset(shape, scaleYears, mileageShare, event, odds * factor);
     }
 
     /** @param ageYears zero or more */
     public Probability prior(double ageYears, Distance odometer) {
         double wear = Math.min(wear(ageYears, odometer.miles()), LAST_WEAR);
         double survival = Math.exp(-Math.pow(wear / scaleYears, shape));
-        return Probability.of(1 - (1 - event.value()) * survival);
+        double sound = (1 - event.value()) * survival;
+        double failed = 1 - sound;
+        return Probability.of(odds == 1 ? failed : odds * failed / (sound + odds * failed));
     }
 
     /**

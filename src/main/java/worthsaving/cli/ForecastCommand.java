@@ -15,8 +15,10 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.JudgeSettings;
+import worthsaving.record.ItemLesson;
 import worthsaving.record.Learning;
 import worthsaving.report.CaseReport;
+import worthsaving.shell.ProgramVersion;
 
 /** Judges a case by all that is known of it, with the lessons of finished cars, and keeps the forecast. */
 @Command(name = "forecast", description = "Judges a case by its evidence and journal, with what your finished cars taught, "
@@ -44,15 +46,17 @@ final class ForecastCommand implements Callable<Integer> {
         try (Casebook book = casebook.forWriting()) {
             CaseFile of = CasebookFile.caseOf(book, id);
             Learning learning = Learning.of(book.finished(), settings.terms(), LearningCommand.settings(book));
-            Judge judge = new Judge(catalogue, ground.valuer()::forecast,
+            Judge judge = new Judge(learning.applyTo(catalogue), ground.valuer()::forecast,
                     settings.withTerms(learning.applyTo(settings.terms())));
             Appraisal appraisal = JudgingInput.appraisal(judge.judge(of.asKnown()), id);
             new CaseReport(appraisal, catalogue).summary(casebook.out());
             casebook.out().println();
             learning.lessons().stream().filter(l -> l.on() && l.cars() > 0)
                     .forEach(l -> casebook.out().println("Your record, " + l.words()));
+            learning.items().stream().filter(ItemLesson::on)
+                    .forEach(l -> casebook.out().println("Your record, " + l.words()));
             return casebook.told(book.save(new Edit.Keep(id, Forecast.of(appraisal, catalogue.version(),
-                    new Main.Version().getVersion()[0], Instant.now()))));
+                    ProgramVersion.text(), Instant.now()))));
         }
     }
 }

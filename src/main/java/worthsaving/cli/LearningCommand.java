@@ -2,15 +2,12 @@ package worthsaving.cli;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import worthsaving.casebook.Casebook;
-import worthsaving.casebook.Edit;
-import worthsaving.deal.Term;
+import worthsaving.casebook.LearningSwitch;
 import worthsaving.record.LearningSettings;
 
 /** Switches what may be learnt from finished cars. */
@@ -18,22 +15,16 @@ import worthsaving.record.LearningSettings;
         mixinStandardHelpOptions = true)
 final class LearningCommand implements Callable<Integer> {
 
-    private static final String SETTING = "learning.";
-    private static final String OFF = "off";
-
-    /** What can be switched. */
-    enum Lesson { SPEED, PARTS_PRICE, DAYS_TO_SELL, ITEMS }
-
     @Mixin
     private CasebookFile casebook;
 
     @Option(names = "--off", split = ",", paramLabel = "speed|parts_price|days_to_sell|items",
             description = "No longer learn these.")
-    private List<Lesson> off = List.of();
+    private List<LearningSwitch> off = List.of();
 
     @Option(names = "--on", split = ",", paramLabel = "speed|parts_price|days_to_sell|items",
             description = "Learn these again.")
-    private List<Lesson> on = List.of();
+    private List<LearningSwitch> on = List.of();
 
     @Override
     public Integer call() throws IOException {
@@ -41,29 +32,18 @@ final class LearningCommand implements Callable<Integer> {
             throw new UserError(ExitCode.USAGE, "Say what to switch, with --off or --on");
         }
         try (Casebook book = casebook.forWriting()) {
-            for (Lesson lesson : off) {
-                casebook.told(book.save(new Edit.Set(name(lesson), Optional.of(OFF))));
+            for (LearningSwitch lesson : off) {
+                casebook.told(book.save(lesson.turn(false)));
             }
-            for (Lesson lesson : on) {
-                casebook.told(book.save(new Edit.Set(name(lesson), Optional.empty())));
+            for (LearningSwitch lesson : on) {
+                casebook.told(book.save(lesson.turn(true)));
             }
         }
         return ExitCode.OK;
     }
 
-    private static String name(Lesson lesson) {
-        return SETTING + lesson.name().toLowerCase(Locale.ROOT);
-    }
-
     /** What a casebook is to learn. */
     static LearningSettings settings(Casebook book) {
-        LearningSettings settings = LearningSettings.USUAL;
-        for (Lesson lesson : Lesson.values()) {
-            if (OFF.equals(book.settings().get(name(lesson)))) {
-                settings = lesson == Lesson.ITEMS
-                        ? settings.withItems(false) : settings.with(Term.valueOf(lesson.name()), false);
-            }
-        }
-        return settings;
+        return LearningSwitch.settings(book.settings());
     }
 }

@@ -1,14 +1,12 @@
 package worthsaving.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStreamWriter;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.NoSuchFileException;
-import java.util.Properties;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -17,6 +15,7 @@ import picocli.CommandLine.ScopeType;
 import worthsaving.casebook.CasebookException;
 import worthsaving.quantity.Seed;
 import worthsaving.report.Words;
+import worthsaving.shell.ProgramVersion;
 
 /** The command line. Results go to standard output, progress and errors to standard error. */
 @Command(
@@ -118,17 +117,9 @@ public final class Main {
 
     /** The version that the build wrote into the program file. */
     static final class Version implements IVersionProvider {
-        private static final String FILE = "/META-INF/maven/worthsaving/worthsaving/pom.properties";
-
         @Override
-        public String[] getVersion() throws IOException {
-            Properties properties = new Properties();
-            try (InputStream in = Main.class.getResourceAsStream(FILE)) {
-                if (in != null) {
-                    properties.load(in);
-                }
-            }
-            return new String[] {"worthsaving " + properties.getProperty("version", "(not packaged)")};
+        public String[] getVersion() {
+            return new String[] {ProgramVersion.text()};
         }
     }
 }

@@ -8,6 +8,7 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.intake.advert.AdvertReader;
 import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.ValueSource;
+import worthsaving.record.Learning;
 
 /**
  * What every screen works with.
@@ -30,6 +31,12 @@ public record Ground(
         Objects.requireNonNull(adverts, "adverts");
         Objects.requireNonNull(today, "today");
         makes = Set.copyOf(makes);
+    }
+
+    /** With what finished cars have taught. */
+    public Ground taught(Learning learning) {
+        return new Ground(learning.applyTo(catalogue), values, settings.withTerms(learning.applyTo(settings.terms())), makes,
+                models, adverts, today);
     }
 
     /** With another catalogue, and the usual settings that it brings. */

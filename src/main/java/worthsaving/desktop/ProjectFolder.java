@@ -13,6 +13,8 @@ import java.util.List;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.CatalogueReader;
 import worthsaving.catalog.CatalogueReading;
+import worthsaving.desktop.book.Sample;
+import worthsaving.desktop.book.SampleFiles;
 import worthsaving.desktop.catalogue.Shelf;
 import worthsaving.intake.advert.AdvertReader;
 import worthsaving.intake.advert.Vocabulary;
@@ -31,6 +33,7 @@ public final class ProjectFolder {
     private static final Path CATALOGUE = Path.of("shared", "catalogue");
     private static final Path MARKET = Path.of("shared", "market");
     private static final Path VOCABULARY = Path.of("shared", "vocabulary");
+    private static final Path SAMPLES = Path.of("shared", "samples");
     private static final Path MODEL = Path.of("models", "us.json");
 
     private final Path home;
@@ -66,7 +69,17 @@ public final class ProjectFolder {
 
     /** The invented lot that a first-time user sees. */
     public Path sampleLot() {
-        return home.resolve(Path.of("shared", "samples", "lot.csv"));
+        return home.resolve(SAMPLES).resolve("lot.csv");
+    }
+
+    /** The invented lot with cars under work and finished ones. @throws CannotStart when it cannot be read */
+    public Sample sample(Ground ground) {
+        try {
+            return new SampleFiles(home.resolve(SAMPLES), worthsaving.intake.Vocabulary.of(
+                    ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.today()).read();
+        } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException e) {
+            throw new CannotStart(Texts.of("start.sample", SAMPLES, e.getMessage()));
+        }
     }
 
     /** Reads catalogue and price model; takes a second or so. */

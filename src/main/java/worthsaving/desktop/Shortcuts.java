@@ -18,6 +18,7 @@ public enum Shortcuts {
     LOT(KeyCode.DIGIT1),
     CAR(KeyCode.DIGIT2),
     CATALOGUE(KeyCode.DIGIT5),
+    RECORD(KeyCode.DIGIT6),
     FIND(KeyCode.F),
     COMPARE(KeyCode.E),
     UNITS(KeyCode.U),

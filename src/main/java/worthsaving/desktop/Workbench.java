@@ -2,8 +2,15 @@ package worthsaving.desktop;
 
 import java.io.File;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.BiFunction;
+import javafx.beans.binding.Bindings;
+import javafx.beans.property.ReadOnlyStringProperty;
+import javafx.beans.property.ReadOnlyStringWrapper;
+import javafx.beans.property.StringProperty;
 import javafx.scene.Node;
 import javafx.scene.control.Alert;
 import javafx.scene.control.Label;
@@ -14,10 +21,17 @@ import javafx.scene.layout.BorderPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import worthsaving.catalog.FailureItem;
+import worthsaving.catalog.FindingKind;
+import worthsaving.desktop.book.BookModel;
+import worthsaving.desktop.book.BookStrip;
+import worthsaving.desktop.car.CarBook;
 import worthsaving.desktop.car.CarModel;
 import worthsaving.desktop.car.CarView;
+import worthsaving.desktop.car.Scenario;
 import worthsaving.desktop.car.SheetDialog;
 import worthsaving.desktop.car.SheetModel;
 import worthsaving.desktop.catalogue.CatalogueModel;
@@ -25,6 +39,9 @@ import worthsaving.desktop.catalogue.CatalogueView;
 import worthsaving.desktop.catalogue.Shelf;
 import worthsaving.desktop.lot.LotModel;
 import worthsaving.desktop.lot.LotView;
+import worthsaving.desktop.record.RecordModel;
+import worthsaving.desktop.record.RecordView;
+import worthsaving.record.Learning;
 import worthsaving.vehicle.Listing;
 
 /** What fills the window: menus, the switch between screens, and the screen chosen. */
@@ -43,24 +60,40 @@ public final class Workbench extends BorderPane {
     private final CatalogueView catalogueView;
     private final SheetModel sheet;
     private BiFunction<FileChooser, Window, File> whereToSave = FileChooser::showSaveDialog;
-    /** What the lot already knows of the car being worked on. */
-    private Listing known;
+    private final BookModel book;
+    private final CarBook carBook;
+    private final ToggleButton recordSwitch = screenSwitch("screen.record");
+    private final RecordModel record;
+    private final RecordView recordView;
+    private final ReadOnlyStringWrapper undoLabel = new ReadOnlyStringWrapper("");
+    private final ReadOnlyStringWrapper redoLabel = new ReadOnlyStringWrapper("");
+    /** Without what finished cars have taught. */
+    private Ground base;
+    private Learning learning = new Learning(List.of(), List.of());
 
     public Workbench(
-            Ground ground, Settings settings, Executor background, ScreenThread screen, Path sampleLot,
+            Ground ground, Settings settings, Executor background, ScreenThread screen, BookModel book,
             Shelf shelf) {
         screen.require();
+        this.base = ground;
+        this.book = book;
         this.look = new Look(this, settings);
-        this.lot = new LotModel(ground, background, screen);
-        this.lotView = new LotView(lot, settings, look,
-                sampleLot.getFileName().toString(), row -> openCar(row.listing()), this::choose);
+        this.lot = new LotModel(ground, book, background, screen);
+        this.lotView = new LotView(lot, settings, look, row -> openCar(row.listing()), this::choose);
         this.car = new CarModel(ground, background, screen);
         this.sheet = new SheetModel(car, ground, background, screen);
-        this.carView = new CarView(car, look);
+        this.carBook = new CarBook(car, book, this::name, this::closeCar, Instant::now);
+        this.carView = new CarView(car, carBook, look);
         this.catalogue = new CatalogueModel(ground, shelf, lot::listings,
-                kept -> use(ground.with(kept)), background, screen);
+                kept -> use(base.with(kept)), background, screen);
         this.catalogueView = new CatalogueView(catalogue);
         catalogueSwitch.setOnAction(e -> showCatalogue());
+        this.record = new RecordModel(book, ground, background, screen);
+        this.recordView = new RecordView(record, look);
+        recordSwitch.setOnAction(e -> showRecord());
+        book.revisionProperty().addListener(o -> follow());
+        label(undoLabel, book.undoLabelProperty());
+        label(redoLabel, book.redoLabelProperty());
         lot.adverts().onOpen(this::openCar);
         lotSwitch.setOnAction(e -> showLot());
         carSwitch.setOnAction(e -> showCar());
@@ -70,9 +103,10 @@ public final class Workbench extends BorderPane {
         HBox.setHgrow(space, Priority.ALWAYS);
         Label product = new Label(Texts.of("product"));
         product.getStyleClass().add("product");
-        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, catalogueSwitch, space);
+        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, catalogueSwitch, recordSwitch, space,
+                BookStrip.said(book));
         bar.getStyleClass().add("bar");
-        setTop(bar);
+        setTop(new VBox(bar, new BookStrip(book)));
         show(lotView, lotSwitch);
     }
 
@@ -148,7 +182,9 @@ public final class Workbench extends BorderPane {
     void undo() {
         if (getCenter() == catalogueView) {
             catalogue.undo();
-        } else if (car.isOpen()) {
+        } else if (book.canUndo()) {
+            book.undo();
+        } else if (book.readOnly() && car.isOpen()) {
             car.undo();
         }
     }
@@ -156,18 +192,48 @@ public final class Workbench extends BorderPane {
     void redo() {
         if (getCenter() == catalogueView) {
             catalogue.redo();
-        } else if (car.isOpen()) {
+        } else if (book.canRedo()) {
+            book.redo();
+        } else if (book.readOnly() && car.isOpen()) {
             car.redo();
         }
+    }
+
+    /** The edit that undo takes back on the screen shown; blank when it is not the casebook's. */
+    ReadOnlyStringProperty undoLabelProperty() {
+        return undoLabel.getReadOnlyProperty();
+    }
+
+    ReadOnlyStringProperty redoLabelProperty() {
+        return redoLabel.getReadOnlyProperty();
+    }
+
+    private void label(StringProperty shown, ReadOnlyStringProperty ofBook) {
+        shown.bind(Bindings.createStringBinding(
+                () -> getCenter() == catalogueView ? "" : ofBook.get(), ofBook, centerProperty()));
+    }
+
+    /** Takes the selected cars out of the lot. */
+    void drop() {
+        showLot();
+        lotView.drop();
+    }
+
+    public BookModel book() {
+        return book;
+    }
+
+    public RecordModel record() {
+        return record;
     }
 
     void usualColumns() {
         lotView.usualColumns();
     }
 
-    /** The lot, with what was changed of the car judged anew. */
+    /** The lot, with what was changed of the cars judged anew. */
     public void showLot() {
-        tellLot();
+        lot.follow();
         show(lotView, lotSwitch);
     }
 
@@ -177,8 +243,13 @@ public final class Workbench extends BorderPane {
         }
     }
 
+    /** What came of finished cars, and what they teach. */
+    public void showRecord() {
+        show(recordView, recordSwitch);
+    }
+
     public void showCatalogue() {
-        tellLot();
+        lot.follow();
         catalogue.open();
         show(catalogueView, catalogueSwitch);
     }
@@ -187,7 +258,11 @@ public final class Workbench extends BorderPane {
         return catalogue;
     }
 
-    private void use(Ground ground) {
+    private void use(Ground other) {
+        base = other;
+        record.use(other);
+        learning = record.learning();
+        Ground ground = base.taught(learning);
         lot.use(ground);
         car.use(ground);
         sheet.use(ground);
@@ -195,21 +270,38 @@ public final class Workbench extends BorderPane {
 
     /** Works on a car of the lot. */
     public void openCar(Listing listing) {
-        tellLot();
         if (!car.isOpen() || !listing.id().equals(car.scenarioProperty().get().listing().id())) {
-            known = listing;
-            car.open(listing);
+            car.open(book.caseOf(listing.id()).map(carBook::scenario).orElse(Scenario.of(listing)));
         }
         carSwitch.setDisable(false);
         carSwitch.setTooltip(null);
         showCar();
     }
 
-    private void tellLot() {
-        if (car.isOpen() && !car.scenarioProperty().get().listing().equals(known)) {
-            known = car.scenarioProperty().get().listing();
-            lot.change(known);
+    /** The casebook has changed: what finished cars teach may be other now, and so may the lot. */
+    private void follow() {
+        record.follow();
+        if (!record.learning().equals(learning)) {
+            use(base);
         }
+        if (getCenter() == lotView) {
+            lot.follow();
+        }
+    }
+
+    /** The car worked on was taken out of the casebook, as by undo. */
+    private void closeCar() {
+        car.close();
+        carSwitch.setDisable(true);
+        carSwitch.setTooltip(new Tooltip(Texts.of("screen.no_car")));
+        if (getCenter() == carView) {
+            showLot();
+        }
+    }
+
+    private Optional<String> name(String id) {
+        return Optional.ofNullable(base.catalogue().findingsById().get(id)).map(FindingKind::name)
+                .or(() -> Optional.ofNullable(base.catalogue().itemsById().get(id)).map(FailureItem::name));
     }
 
     private void show(Node screen, ToggleButton chosen) {

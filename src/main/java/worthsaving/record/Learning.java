@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.function.Function;
+import worthsaving.catalog.Catalogue;
 import worthsaving.deal.DealTerms;
 import worthsaving.deal.Term;
 import worthsaving.quantity.Range;
@@ -46,6 +47,16 @@ public record Learning(List<Lesson> lessons, List<ItemLesson> items) {
             }
         }
         return learnt;
+    }
+
+    /**
+     * The catalogue with the prior odds of every item moved by its lesson, where lessons on items are switched on. An
+     * item's own prior moves, not the damage that other items do to it.
+     */
+    public Catalogue applyTo(Catalogue catalogue) {
+        Map<String, Double> factors = new TreeMap<>();
+        items.stream().filter(ItemLesson::on).forEach(lesson -> factors.put(lesson.item(), lesson.oddsFactor()));
+        return catalogue.withOdds(factors);
     }
 
     private static void lesson(Term term, List<FinishedCar> cars, Function<FinishedCar, OptionalDouble> seen,

@@ -45,7 +45,7 @@ public final class RecordReport {
             line(out, "  " + lesson.words());
         }
         if (!learning.items().isEmpty()) {
-            line(out, "  Shares of failed items are shown and move no figure yet: you choose which cars you buy and open.");
+            line(out, "  Items move by the odds against their forecasts, since you choose which cars you buy and open.");
         }
         line(out, "\n" + Words.ESTIMATES);
     }

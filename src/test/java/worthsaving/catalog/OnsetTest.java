@@ -74,4 +74,15 @@ class OnsetTest {
         assertThatThrownBy(() -> new Onset(1, 0, 0, Probability.NEVER)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> new Onset(1, 1, 1.1, Probability.NEVER)).isInstanceOf(IllegalArgumentException.class);
     }
+
+    /** Odds by definition: F/(1 - F) doubled; 0.2 has odds 1:4, so 1:2 is a third. */
+    @Test
+    void what_finished_cars_teach_multiplies_the_odds() {
+        Onset event = new Onset(1, Double.POSITIVE_INFINITY, 0, Probability.of(0.2));
+        Distance none = Distance.ofMiles(0);
+        assertThat(event.withOdds(2).prior(5, none).value()).isCloseTo(1 / 3.0, within(1e-15));
+        assertThat(event.withOdds(2).withOdds(0.5)).isEqualTo(event);
+        assertThat(new Onset(2, 10, 0, Probability.NEVER).withOdds(3).prior(0, none).value()).isZero();
+        assertThatThrownBy(() -> event.withOdds(0)).isInstanceOf(IllegalArgumentException.class);
+    }
 }

@@ -112,7 +112,7 @@ class CarWindowTest {
         window.reckoned();
         assertThat(window.bench().car().moved(Lever.PRICE)).isFalse();
         window.showsWhatTheCoreSays(robot, window.core(listing));
-        assertThat(window.bench().car().canUndoProperty().get()).isFalse();
+        assertThat(window.book().undoLabelProperty().get()).isEqualTo("3 cars of three.csv");
     }
 
     @Test

@@ -1,5 +1,6 @@
 package worthsaving.desktop;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -14,6 +15,8 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
 import javafx.scene.control.TableView;
 import javafx.scene.control.TextField;
@@ -23,6 +26,9 @@ import javafx.scene.image.WritableImage;
 import javafx.scene.transform.Transform;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import worthsaving.desktop.book.BookFile;
+import worthsaving.desktop.book.BookModel;
+import worthsaving.desktop.book.Sample;
 
 /**
  * Photographs every screen at 1280 x 800 light and dark, and one of each layout at twice that scale and at 1920 x 1080.
@@ -38,7 +44,7 @@ public final class Photographs {
     private static final int ROUGH = 256;
     /** Screens of each kind of layout; they are taken at 1920 x 1080 and at twice the scale as well. */
     private static final Set<String> LARGE = Set.of(
-            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue");
+            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "record");
 
     private final Path folder;
     private Workbench bench;
@@ -59,14 +65,12 @@ public final class Photographs {
         ProjectFolder project = ProjectFolder.find();
         Ground ground = project.read(DAY);
         onScreen(() -> {
-            bench = new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2, Photographs::daemon),
-                    ScreenThread.ofJavaFx(), project.sampleLot(), project.shelf());
+            bench = bench(project, ground, project.sample(ground));
             stage = new Stage();
             stage.setScene(new Scene(bench, WIDTH, HEIGHT));
             bench.dress();
             bench.look().resize(Integer.getInteger("larger", 0));
             stage.show();
-            bench.open(project.sampleLot());
             return null;
         });
         judged();
@@ -84,6 +88,15 @@ public final class Photographs {
             });
             pictures("catalogue");
         }
+        if (wanted("record")) {
+            onScreen(() -> {
+                bench.showRecord();
+                return null;
+            });
+            await(() -> bench.record().trackProperty().get() != null);
+            pictures("record");
+            recordForm();
+        }
         if (wanted("problems")) {
             problems(project);
         }
@@ -92,8 +105,20 @@ public final class Photographs {
         }
     }
 
+    /** A window on a casebook of its own, which nobody keeps. */
+    private static Workbench bench(ProjectFolder project, Ground ground, Sample sample) throws IOException {
+        return new Workbench(ground, Settings.inMemory(), Executors.newFixedThreadPool(2, Photographs::daemon),
+                ScreenThread.ofJavaFx(), book(sample), project.shelf());
+    }
+
+    static BookModel book(Sample sample) throws IOException {
+        Path casebook = Files.createTempDirectory("casebook").resolve("casebook.db");
+        return new BookModel(new BookFile(casebook)::open, sample,
+                Executors.newSingleThreadExecutor(Photographs::daemon), ScreenThread.ofJavaFx());
+    }
+
     private static boolean wanted(String screen) {
-        return List.of(System.getProperty("screens", "lot,car,catalogue,problems,long").split(",")).contains(screen);
+        return List.of(System.getProperty("screens", "lot,car,catalogue,record,problems,long").split(",")).contains(screen);
     }
 
     private void problems(ProjectFolder project) throws Exception {
@@ -107,13 +132,21 @@ public final class Photographs {
         pictures("lot-problems");
     }
 
+    /** The form of a car that was bought, and the lower half of the page. */
+    private void recordForm() throws Exception {
+        onScreen(() -> {
+            ((ComboBox<?>) bench.lookup("#finish-case")).getSelectionModel().select(0);
+            ((ScrollPane) bench.lookup("#record-page")).setVvalue(1);
+            return null;
+        });
+        pictures("record-finish");
+    }
+
     /** So many rows are judged roughly: it is their number that shall be seen. */
     private void longLot(ProjectFolder project, Ground ground) throws Exception {
         Path table = LongLot.write(project.sampleLot(), Files.createTempDirectory("long").resolve("long.csv"), ROWS);
         onScreen(() -> {
-            bench = new Workbench(LongLot.coarse(ground, ROUGH), Settings.inMemory(),
-                    Executors.newFixedThreadPool(2, Photographs::daemon), ScreenThread.ofJavaFx(), project.sampleLot(),
-                    project.shelf());
+            bench = bench(project, LongLot.coarse(ground, ROUGH), Sample.NONE);
             stage.setScene(new Scene(bench, WIDTH, HEIGHT));
             bench.dress();
             bench.open(table);

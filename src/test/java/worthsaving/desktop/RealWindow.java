@@ -20,6 +20,9 @@ import org.testfx.api.FxToolkit;
 import org.testfx.util.WaitForAsyncUtils;
 import worthsaving.catalog.Catalogue;
 import worthsaving.deal.WayOut;
+import worthsaving.desktop.book.BookFile;
+import worthsaving.desktop.book.BookModel;
+import worthsaving.desktop.book.Sample;
 import worthsaving.desktop.lot.LotRow;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
@@ -39,8 +42,10 @@ final class RealWindow {
     private static final int PATIENCE = 180;
 
     private final ExecutorService background = Executors.newFixedThreadPool(2);
+    private final ExecutorService keeping = Executors.newSingleThreadExecutor();
     private final Settings settings = Settings.inMemory();
     private final MemoryShelf shelf = new MemoryShelf();
+    private BookModel book;
     private Workbench bench;
 
     static void software() {
@@ -51,11 +56,17 @@ final class RealWindow {
 
     void start(Stage stage, Path folder) throws IOException {
         Path table = Files.writeString(folder.resolve("three.csv"), TABLE);
-        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), table, shelf);
+        show(stage, Files.createTempDirectory(folder, "book").resolve("casebook.db"), Sample.NONE);
+        bench.open(table);
+    }
+
+    /** The window on a casebook, with what is in it. */
+    void show(Stage stage, Path casebook, Sample sample) {
+        book = new BookModel(new BookFile(casebook)::open, sample, keeping, ScreenThread.ofJavaFx());
+        bench = new Workbench(GROUND, settings, background, ScreenThread.ofJavaFx(), book, shelf);
         stage.setScene(new Scene(bench, 1280, 800));
         bench.dress();
         stage.show();
-        bench.open(table);
     }
 
     void judged() throws TimeoutException {
@@ -64,6 +75,12 @@ final class RealWindow {
 
     void end() {
         background.shutdownNow();
+        WaitForAsyncUtils.waitForAsyncFx(PATIENCE * 1_000L, () -> book.close()).join();
+        keeping.shutdown();
+    }
+
+    BookModel book() {
+        return book;
     }
 
     Workbench bench() {

@@ -15,6 +15,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import worthsaving.casebook.LearningSwitch;
 import worthsaving.catalog.FindingKind;
 import worthsaving.catalog.PartSource;
 import worthsaving.deal.MostToPay;
@@ -22,6 +23,7 @@ import worthsaving.deal.Verdict;
 import worthsaving.desktop.car.Lever;
 import worthsaving.desktop.catalogue.Shown;
 import worthsaving.desktop.lot.LotColumn;
+import worthsaving.desktop.record.FinishModel;
 import worthsaving.intake.IntakeFault;
 import worthsaving.quantity.Source;
 import worthsaving.ranking.LotChoice;
@@ -54,6 +56,8 @@ class TextsTest {
             Map.entry("label.explain", Source.Label.class), Map.entry("why.stage", Quote.Stage.class),
             Map.entry("matters.figure", DealTornado.Kind.class),
             Map.entry("choose.reason", LotChoice.Reason.class),
+            Map.entry("finish", FinishModel.Field.class), Map.entry("finish.explain", FinishModel.Field.class),
+            Map.entry("lesson", LearningSwitch.class),
             Map.entry("catalogue.shown", Shown.class), Map.entry("sheet.for", Audience.class));
 
     @Test

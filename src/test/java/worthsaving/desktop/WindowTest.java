@@ -150,7 +150,7 @@ class WindowTest {
 
     @Test
     void only_the_screen_thread_may_touch_the_models() {
-        assertThatThrownBy(() -> window.bench().lot().change(window.bench().lot().listing("A").orElseThrow()))
+        assertThatThrownBy(() -> window.bench().lot().drop(List.of("A")))
                 .isInstanceOf(IllegalStateException.class).hasMessageContaining("screen thread");
     }
 }

@@ -14,8 +14,11 @@ import org.apache.commons.statistics.distribution.GammaDistribution;
 import org.apache.commons.statistics.distribution.LogNormalDistribution;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.ShippedCatalogue;
 import worthsaving.deal.DealTerms;
 import worthsaving.deal.Term;
+import worthsaving.quantity.Distance;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Range;
 import worthsaving.quantity.Seed;
@@ -154,6 +157,28 @@ class LearningTest {
         ItemLesson pack = learning.items().get(0);
         assertThat(pack.words()).isEqualTo("PACK: moved from 40 to 52 % by 5 cars, failed in 5");
         assertThat(pack.oddsFactor()).isCloseTo(0.52 / 0.48 / (0.4 / 0.6), within(1e-12));
+    }
+
+    /** Five water pumps forecast at 40 % and all failed: prior odds of the item by (0.52/0.48)/(0.4/0.6), of no other. */
+    @Test
+    void a_lesson_on_an_item_moves_its_prior_in_the_catalogue() {
+        List<FinishedCar> cars = new ArrayList<>();
+        for (int i = 0; i < 5; i++) {
+            cars.add(new FinishedCar("C" + i, Map.of(), Map.of(), List.of(new Chance("WATER_PUMP", 0.4, true)),
+                    OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty()));
+        }
+        Catalogue before = ShippedCatalogue.load();
+        Learning learning = Learning.of(cars, TERMS, LearningSettings.USUAL);
+        Catalogue after = learning.applyTo(before);
+        double p = prior(before, "WATER_PUMP");
+        double odds = p / (1 - p) * learning.items().get(0).oddsFactor();
+        assertThat(prior(after, "WATER_PUMP")).isCloseTo(odds / (1 + odds), within(1e-12)).isGreaterThan(1.2 * p);
+        assertThat(prior(after, "HEAD_GASKET")).isEqualTo(prior(before, "HEAD_GASKET"));
+        assertThat(Learning.of(cars, TERMS, LearningSettings.USUAL.withItems(false)).applyTo(before)).isEqualTo(before);
+    }
+
+    private static double prior(Catalogue catalogue, String item) {
+        return catalogue.itemsById().get(item).onset().prior(10, Distance.ofMiles(120_000)).value();
     }
 
     @Test

@@ -6,7 +6,9 @@ import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
+import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyLongProperty;
@@ -74,6 +76,11 @@ public final class BookModel {
     /** The case with an id, shown or hidden: the casebook's, else the sample's. */
     public Optional<CaseFile> caseOf(String id) {
         return all().stream().filter(c -> c.id().equals(id)).findFirst();
+    }
+
+    /** The cases that are in the casebook's file, by id, whether shown or hidden. */
+    public Map<String, CaseFile> inFile() {
+        return state.cases().stream().collect(Collectors.toMap(CaseFile::id, Function.identity()));
     }
 
     /** Settings by name; those of the sample's cases where the casebook has none. */

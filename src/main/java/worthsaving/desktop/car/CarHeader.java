@@ -36,14 +36,14 @@ final class CarHeader extends VBox {
     /** A figure with its name under it; made once, so that the focus stays while figures move. */
     private record Shown(Label figure, Label under) {}
 
-    CarHeader(CarModel model, WhyPane why) {
+    CarHeader(CarModel model, CarBook book, WhyPane why) {
         super(6);
         this.model = model;
         getStyleClass().addAll("panel", "padded");
         headline.setId("car-headline");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        HBox top = new HBox(10, name, busy, space, button(Shortcuts.UNDO, model), button(Shortcuts.REDO, model));
+        HBox top = new HBox(10, name, busy, space, new BuyBar(model, book), button(Shortcuts.UNDO, model), button(Shortcuts.REDO, model));
         top.setAlignment(Pos.CENTER_LEFT);
         HBox verdict = new HBox(10, badge, headline);
         verdict.setAlignment(Pos.CENTER_LEFT);

@@ -1,5 +1,6 @@
 package worthsaving.desktop.car;
 
+import java.time.LocalDate;
 import java.util.Currency;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -42,6 +43,8 @@ public final class CarModel {
     private final ReadOnlyBooleanWrapper canRedo = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private History<Scenario> history;
+    private Keeper keeper = Keeper.NONE;
+    private boolean dragging;
 
     public CarModel(Ground ground, Executor background, ScreenThread screen) {
         this.ground = ground;
@@ -56,10 +59,21 @@ public final class CarModel {
         this.whys = new Whys(ground.catalogue());
     }
 
-    /** Begins with a listing; edits of the car before are forgotten, its listing is with the lot. */
+    /** Keeps the edits from now on. */
+    public void keepBy(Keeper other) {
+        keeper = other;
+    }
+
+    /** Begins with a listing as it came. */
     public void open(Listing listing) {
+        open(Scenario.of(listing));
+    }
+
+    /** Begins with a car as it was left; edits of the car before are with the casebook. */
+    public void open(Scenario first) {
         screen.require();
-        history = History.of(Scenario.of(listing));
+        dragging = false;
+        history = History.of(first);
         picture.set(null);
         marks.forget();
         show(history.now(), false);
@@ -80,8 +94,30 @@ public final class CarModel {
 
     /** Shows an edit and remembers it for undo. */
     public void edit(Scenario next) {
+        keeper.keep(history.now(), next);
         history = history.push(next);
         show(next, false);
+    }
+
+    /** Shows the car as it was changed elsewhere, as by undo; that is kept already. Not while a slider is dragged. */
+    void follow(Scenario other) {
+        if (!dragging && !other.equals(history.now())) {
+            history = history.push(other);
+            show(other, false);
+        } else {
+            offer();
+        }
+    }
+
+    /** Shows no car any more, as when it was taken out of the lot. */
+    public void close() {
+        screen.require();
+        history = null;
+        reckoner.cancel();
+        marks.stop();
+        busy.set(false);
+        canUndo.set(false);
+        canRedo.set(false);
     }
 
     public void seen(String subject, Sight sight) {
@@ -96,11 +132,14 @@ public final class CarModel {
     /** Shows where a lever is being dragged to, without remembering every step. */
     public void drag(Dial lever, double value) {
         marks.stop();
+        dragging = true;
         show(scenario.get().with(lever, value), true);
     }
 
     /** Remembers where the lever was let go, and reckons it exactly. */
     public void letGo() {
+        dragging = false;
+        keeper.keep(history.now(), scenario.get());
         history = history.push(scenario.get());
         show(history.now(), false);
     }
@@ -110,13 +149,21 @@ public final class CarModel {
     }
 
     public void undo() {
-        history = history.undo();
-        show(history.now(), false);
+        if (keeper.keeps()) {
+            keeper.undo();
+        } else {
+            history = history.undo();
+            show(history.now(), false);
+        }
     }
 
     public void redo() {
-        history = history.redo();
-        show(history.now(), false);
+        if (keeper.keeps()) {
+            keeper.redo();
+        } else {
+            history = history.redo();
+            show(history.now(), false);
+        }
     }
 
     public boolean isOpen() {
@@ -159,6 +206,14 @@ public final class CarModel {
     /** Models of a make that the price data know. */
     public Set<String> models(String make) {
         return ground.models().apply(make);
+    }
+
+    String catalogueVersion() {
+        return ground.catalogue().version();
+    }
+
+    LocalDate today() {
+        return ground.today();
     }
 
     public Currency currency() {
@@ -221,14 +276,17 @@ public final class CarModel {
     }
 
     private void offer() {
-        canUndo.set(history.canUndo());
-        canRedo.set(history.canRedo());
+        canUndo.set(keeper.keeps() ? keeper.canUndo() : history.canUndo());
+        canRedo.set(keeper.keeps() ? keeper.canRedo() : history.canRedo());
     }
 
     private final class Arrival implements LatestWins.Listener<Ask, CarPicture> {
 
         @Override
         public void done(Ask input, CarPicture output, boolean latest) {
+            if (!isOpen()) {
+                return;
+            }
             picture.set(output);
             busy.set(!latest);
             if (latest && !output.rough() && output.seen().isPresent()) {

@@ -34,7 +34,7 @@ public final class CarView extends BorderPane {
     private final ChecklistView checklist;
     private final TabPane tabs = new TabPane();
 
-    public CarView(CarModel model, Look look) {
+    public CarView(CarModel model, CarBook book, Look look) {
         ReadOnlyDoubleProperty em = look.textSizeProperty();
         this.model = model;
         setId("car");
@@ -70,7 +70,7 @@ public final class CarView extends BorderPane {
             model.matters().open(tabs.getTabs().get(is.intValue()).getContent() == mattersPage);
             refresh();
         });
-        CarHeader header = new CarHeader(model, why);
+        CarHeader header = new CarHeader(model, book, why);
         VBox top = new VBox(8, header, Words.trouble(model.troubleProperty()));
         BorderPane.setMargin(top, new Insets(0, 0, 8, 0));
         VBox.setVgrow(tabs, Priority.ALWAYS);

@@ -4,12 +4,15 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Currency;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Executor;
+import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -22,15 +25,21 @@ import worthsaving.desktop.Ground;
 import worthsaving.desktop.LatestWins;
 import worthsaving.desktop.ScreenThread;
 import worthsaving.desktop.Texts;
+import worthsaving.desktop.book.BookModel;
 import worthsaving.desktop.lot.LotWork.Content;
 import worthsaving.desktop.lot.LotWork.Request;
 import worthsaving.ranking.Order;
+import worthsaving.ranking.Ranked;
+import worthsaving.ranking.Standing;
 import worthsaving.vehicle.Listing;
 
 /** The lot as the screen shows it; holds no control. To be used on the screen thread only. */
 public final class LotModel {
 
     private volatile LotWork work;
+    private Ground ground;
+    private final LotBook book;
+    private final LatestWins<Path, TableReading> reader;
     private final LatestWins<Request, Content> reckoner;
     private final ScreenThread screen;
     private Currency currency;
@@ -43,44 +52,74 @@ public final class LotModel {
     private final ReadOnlyIntegerWrapper done = new ReadOnlyIntegerWrapper();
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
-    /** Changes not yet judged, by listing id; none is lost when a newer request overtakes it. */
-    private final Map<String, Listing> held = new LinkedHashMap<>();
+    private final ReadOnlyBooleanWrapper invented = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper reading = new ReadOnlyBooleanWrapper();
+    private final ReadOnlyBooleanWrapper judging = new ReadOnlyBooleanWrapper();
     private Content content = Content.EMPTY;
+    private TableReading table = TableReading.NONE;
+    /** What is to be shown, judged or not yet. */
+    private List<Listing> wanted = List.of();
     private Order order = Order.EXPECTED_PROFIT;
-    private boolean opening;
+    /** Whether the casebook was open; until then the lot is said to be read. */
+    private boolean followed;
 
-    public LotModel(Ground ground, Executor background, ScreenThread screen) {
+    public LotModel(Ground ground, BookModel cases, Executor background, ScreenThread screen) {
+        this.ground = ground;
+        this.book = new LotBook(cases);
         this.work = new LotWork(ground);
         this.screen = screen;
         this.currency = ground.settings().terms().currency();
-        this.adverts = new Adverts(ground, id -> listing(id).isPresent(), this::change, background, screen);
+        this.adverts = new Adverts(ground, id -> cases.caseOf(id).isPresent(), book::add, background, screen);
         this.choice = new ChoiceModel(ground.settings().method().seed(), background, screen);
         this.comparison = new CompareModel(() -> work.judge(), background, screen);
+        this.reader = new LatestWins<>((file, cancelled, progress) -> TableReading.of(file, this.ground, cancelled),
+                (running, newer) -> false, new TableArrival(), background, screen);
         this.reckoner = new LatestWins<>(
-                (request, cancelled, progress) -> work.of(request, cancelled, progress), (running, newer) -> false,
-                new Arrival(), background, screen);
+                (request, cancelled, progress) -> request.by().of(request, cancelled, progress),
+                (running, newer) -> running.by() == newer.by(), new Arrival(), background, screen);
+        busy.bind(reading.or(judging));
+        reading.set(true);
     }
 
-    /** Reads a table and judges its listings; the lot shown stays until that is done. */
-    public void open(Path table) {
-        opening = true;
-        submit(new Request.Open(table));
+    /** Reads a table; its listings become cases of the casebook, and so of the lot. */
+    public void open(Path file) {
+        screen.require();
+        reading.set(true);
+        trouble.set("");
+        reader.submit(file);
     }
 
-    /** Judges a listing that was changed, or adds it. */
-    public void change(Listing listing) {
-        held.put(listing.id(), listing);
-        if (!opening) {
-            submitHeld();
+    /** Shows the cars on offer as the casebook has them now; judges those that changed. */
+    public void follow() {
+        screen.require();
+        if (!followed && book.open()) {
+            followed = true;
+            reading.set(false);
         }
+        wanted = book.onOffer();
+        long made = wanted.stream().filter(book::invented).count();
+        invented.set(made > 0);
+        title.set(Texts.of(made == 0 ? "lot.of.own" : made == wanted.size() ? "lot.of.sample" : "lot.of.both"));
+        if (judging.get() || !wanted.equals(shown())) {
+            judge();
+        }
+    }
+
+    /** Takes cars out of the lot and the casebook. */
+    public void drop(List<String> ids) {
+        screen.require();
+        book.drop(ids);
     }
 
     /** Judges every car anew on other ground. */
     public void use(Ground ground) {
         screen.require();
+        this.ground = ground;
         work = new LotWork(ground);
         currency = ground.settings().terms().currency();
-        submit(new Request.Again(content, order));
+        if (!wanted.isEmpty()) {
+            judge();
+        }
     }
 
     /** Every car of the lot, judged or refused. */
@@ -90,16 +129,17 @@ public final class LotModel {
 
     public void order(Order other) {
         order = other;
-        if (!opening) {
-            submit(new Request.Sort(content, other));
+        if (!wanted.isEmpty()) {
+            judge();
         }
     }
 
-    /** Stops judging; what was shown before stays. */
+    /** Stops reading and judging; what was shown before stays. */
     public void cancel() {
+        reader.cancel();
         reckoner.cancel();
-        opening = false;
-        busy.set(false);
+        reading.set(false);
+        judging.set(false);
     }
 
     /** Chooses what to buy together of all cars judged, shown or not. */
@@ -164,9 +204,14 @@ public final class LotModel {
         return done.getReadOnlyProperty();
     }
 
-    /** Name of the table. */
+    /** Whose cars they are, in words. */
     public ReadOnlyStringProperty titleProperty() {
         return title.getReadOnlyProperty();
+    }
+
+    /** Whether cars of the invented sample are among those of the lot. */
+    public ReadOnlyBooleanProperty inventedProperty() {
+        return invented.getReadOnlyProperty();
     }
 
     /** What went wrong last, in words; blank when nothing did. */
@@ -175,64 +220,86 @@ public final class LotModel {
     }
 
     public boolean hasRefusedRows() {
-        return !content.refusedRows().isEmpty();
+        return !table.refusedRows().isEmpty();
     }
 
     /** Writes the rows left out as they stood in the table, under its header, for mending and reading again. */
     public void saveRefusedRows(Path file) throws IOException {
-        StringBuilder text = new StringBuilder(content.header()).append('\n');
-        content.refusedRows().forEach(row -> text.append(row).append('\n'));
+        StringBuilder text = new StringBuilder(table.header()).append('\n');
+        table.refusedRows().forEach(row -> text.append(row).append('\n'));
         Files.writeString(file, text, StandardCharsets.UTF_8);
     }
 
-    private void submitHeld() {
-        submit(new Request.Change(content, List.copyOf(held.values()), order));
+    /** In the order of the casebook, as far as they are judged. */
+    private List<Listing> shown() {
+        Map<String, Listing> judged = new HashMap<>();
+        content.listings().forEach(l -> judged.put(l.id(), l));
+        List<Listing> shown = new ArrayList<>();
+        for (Listing car : wanted) {
+            Optional.ofNullable(judged.remove(car.id())).ifPresent(shown::add);
+        }
+        shown.addAll(judged.values());
+        return shown;
     }
 
-    private void submit(Request request) {
-        screen.require();
-        busy.set(true);
+    private void judge() {
+        judging.set(true);
         done.set(0);
-        trouble.set("");
-        reckoner.submit(request);
+        reckoner.submit(new Request(work, wanted, order));
+    }
+
+    private void showProblems() {
+        List<Problem> all = new ArrayList<>(table.problems());
+        all.addAll(content.problems());
+        if (!all.equals(problems)) {
+            problems.setAll(all);
+        }
+    }
+
+    private final class TableArrival implements LatestWins.Listener<Path, TableReading> {
+
+        @Override
+        public void done(Path file, TableReading output, boolean latest) {
+            reading.set(!latest);
+            List<Problem> told = new ArrayList<>(output.problems());
+            told.addAll(book.add(output.title(), output.listings()));
+            table = new TableReading(output.title(), List.of(), told, output.header(), output.refusedRows());
+            showProblems();
+        }
+
+        @Override
+        public void failed(Path file, RuntimeException why) {
+            reading.set(false);
+            if (why instanceof TableReading.UnreadableTable unreadable) {
+                problems.setAll(unreadable.problems());
+                trouble.set(Texts.of("lot.unreadable", why.getMessage()));
+            } else {
+                trouble.set(Texts.of("failed", why.getMessage()));
+            }
+        }
     }
 
     private final class Arrival implements LatestWins.Listener<Request, Content> {
 
         @Override
         public void done(Request request, Content output, boolean latest) {
-            content = output;
-            if (!(request instanceof Request.Sort)) {
+            if (!standings(output).equals(standings(content))) {
                 choice.clear();
             }
-            rows.setAll(work.rows(output));
-            problems.setAll(output.problems());
-            title.set(output.title());
-            busy.set(!latest);
-            if (request instanceof Request.Open) {
-                opening = false;
-                if (order != output.order()) {
-                    order(order);
-                }
-            } else if (request instanceof Request.Change change) {
-                held.values().removeAll(change.changed());
-            }
-            if (!held.isEmpty() && !opening) {
-                submitHeld();
-            }
+            content = output;
+            rows.setAll(request.by().rows(output));
+            showProblems();
+            judging.set(!latest);
+        }
+
+        private Set<Standing> standings(Content of) {
+            return of.ranked().places().stream().map(Ranked.Place::standing).collect(Collectors.toSet());
         }
 
         @Override
         public void failed(Request request, RuntimeException why) {
-            busy.set(false);
-            opening = false;
-            held.clear();
-            if (why instanceof LotWork.UnreadableTable unreadable) {
-                problems.setAll(unreadable.problems());
-                trouble.set(Texts.of("lot.unreadable", why.getMessage()));
-            } else {
-                trouble.set(Texts.of("failed", why.getMessage()));
-            }
+            judging.set(false);
+            trouble.set(Texts.of("failed", why.getMessage()));
         }
 
         @Override

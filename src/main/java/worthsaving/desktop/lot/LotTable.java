@@ -89,8 +89,16 @@ final class LotTable extends TableView<LotRow> {
             if (e.getCode() == KeyCode.ENTER && selected != null) {
                 onOpen.accept(selected);
                 e.consume();
+            } else if (e.getCode() == KeyCode.DELETE) {
+                drop();
+                e.consume();
             }
         });
+    }
+
+    /** Takes those selected out of the lot. */
+    void drop() {
+        model.drop(selected().stream().map(row -> row.listing().id()).toList());
     }
 
     /** Those selected. */

@@ -37,12 +37,7 @@ public final class LotView extends VBox {
     private final TextField words = new TextField();
     private LotFilter filter = LotFilter.ALL;
 
-    /**
-     * @param sampleTitle name of the invented lot, which is marked as such
-     */
-    public LotView(
-            LotModel model, Settings settings, Look look, String sampleTitle, Consumer<LotRow> onOpen,
-            Runnable onChoose) {
+    public LotView(LotModel model, Settings settings, Look look, Consumer<LotRow> onOpen, Runnable onChoose) {
         this.model = model;
         this.table = new LotTable(model, settings, look, onOpen);
         getStyleClass().add("screen");
@@ -55,7 +50,7 @@ public final class LotView extends VBox {
         table.managedProperty().bind(table.visibleProperty());
         Label uncompared = Words.trouble(model.comparison().troubleProperty());
         uncompared.setId("compare-trouble");
-        getChildren().addAll(title(sampleTitle, onChoose), filters(), trouble(), uncompared, table, compare,
+        getChildren().addAll(title(onChoose), filters(), trouble(), uncompared, table, compare,
                 new ChoicePanel(model), new ProblemPanel(model), new AdvertBox(model));
     }
 
@@ -68,6 +63,11 @@ public final class LotView extends VBox {
         model.comparison().compare(table.selected().stream().map(LotRow::listing).toList());
     }
 
+    /** Takes the selected cars out of the lot; undo brings them back. */
+    public void drop() {
+        table.drop();
+    }
+
     public void usualColumns() {
         table.usualColumns();
     }
@@ -78,7 +78,7 @@ public final class LotView extends VBox {
         words.selectAll();
     }
 
-    private HBox title(String sampleTitle, Runnable onChoose) {
+    private HBox title(Runnable onChoose) {
         Label heading = new Label();
         heading.getStyleClass().add("heading");
         heading.textProperty().bind(Bindings.createStringBinding(
@@ -89,7 +89,7 @@ public final class LotView extends VBox {
         Label sample = new Label(Texts.of("lot.sample"));
         sample.getStyleClass().add("notice");
         sample.setWrapText(true);
-        sample.visibleProperty().bind(model.titleProperty().isEqualTo(sampleTitle));
+        sample.visibleProperty().bind(model.inventedProperty());
         sample.managedProperty().bind(sample.visibleProperty());
         HBox.setHgrow(sample, Priority.SOMETIMES);
         Region space = new Region();

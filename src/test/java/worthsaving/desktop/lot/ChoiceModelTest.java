@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,10 +14,12 @@ import worthsaving.desktop.Ground;
 import worthsaving.desktop.HandTurned;
 import worthsaving.desktop.InventedValues;
 import worthsaving.desktop.Units;
+import worthsaving.desktop.book.Sample;
 import worthsaving.ranking.Budget;
 import worthsaving.ranking.LotChoice;
 import worthsaving.ranking.Standing;
 import worthsaving.vehicle.Listing;
+import worthsaving.vehicle.Observation;
 
 /** Choosing a set and comparing cars, on a small invented lot. */
 class ChoiceModelTest {
@@ -31,11 +34,19 @@ class ChoiceModelTest {
     Path folder;
 
     private final HandTurned threads = new HandTurned();
+    private BookedLot lot;
     private LotModel model;
+
+    @AfterEach
+    void close() {
+        lot.book.close();
+        threads.turnAll();
+    }
 
     @BeforeEach
     void open() throws IOException {
-        model = new LotModel(GROUND, threads.background(), threads.screen());
+        lot = new BookedLot(GROUND, folder.resolve("casebook.db"), Sample.NONE, threads);
+        model = lot.model;
         model.open(Files.writeString(folder.resolve("three.csv"), THREE));
         threads.turnAll();
     }
@@ -74,7 +85,7 @@ class ChoiceModelTest {
         model.choose(new Limits("8,000", "2", "100", true));
         threads.turnAll();
         assertThat(model.choice().choiceProperty().get()).isNotNull();
-        model.change(model.listing("A").orElseThrow());
+        lot.change(model.listing("A").orElseThrow().withSeen(List.of(Observation.present("KNOCKS"))));
         threads.turnAll();
         assertThat(model.choice().choiceProperty().get()).isNull();
         assertThat(model.choice().mark("A")).isEmpty();

@@ -7,13 +7,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import worthsaving.desktop.Ground;
 import worthsaving.desktop.HandTurned;
 import worthsaving.desktop.InventedValues;
+import worthsaving.desktop.book.Books;
+import worthsaving.desktop.book.Sample;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.Judged;
@@ -33,11 +37,19 @@ class LotModelTest {
     Path folder;
 
     private final HandTurned threads = new HandTurned();
+    private BookedLot lot;
     private LotModel model;
 
     @BeforeEach
     void start() {
-        model = new LotModel(GROUND, threads.background(), threads.screen());
+        lot = new BookedLot(GROUND, folder.resolve("casebook.db"), Sample.NONE, threads);
+        model = lot.model;
+    }
+
+    @AfterEach
+    void close() {
+        lot.book.close();
+        threads.turnAll();
     }
 
     private Path table(String name, String text) throws IOException {
@@ -55,7 +67,7 @@ class LotModelTest {
         assertThat(model.busyProperty().get()).isTrue();
         threads.turnAll();
         assertThat(model.busyProperty().get()).isFalse();
-        assertThat(model.titleProperty().get()).isEqualTo("two.csv");
+        assertThat(model.titleProperty().get()).isEqualTo("your casebook");
         assertThat(model.rows()).hasSize(2).extracting(LotRow::rank).containsExactly(1, 2);
         Judge judge = new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings());
         for (LotRow row : model.rows()) {
@@ -97,8 +109,8 @@ class LotModelTest {
         threads.turnAll();
         Listing a = model.listing("A").orElseThrow();
         Listing b = model.listing("B").orElseThrow();
-        model.change(withAsk(a, 300));
-        model.change(withAsk(b, 400));
+        lot.change(withAsk(a, 300));
+        lot.change(withAsk(b, 400));
         threads.turnAll();
         assertThat(model.rows()).hasSize(2).allMatch(LotRow::edited);
         assertThat(model.listing("A").flatMap(l -> l.ask().get())).contains(Money.usd(300));
@@ -112,9 +124,10 @@ class LotModelTest {
         threads.turnAll();
         Listing a = model.listing("A").orElseThrow();
         model.open(table("again.csv", TWO));
-        model.change(withAsk(a, 333));
+        lot.change(withAsk(a, 333));
         threads.turnAll();
-        assertThat(model.titleProperty().get()).isEqualTo("again.csv");
+        assertThat(model.rows()).hasSize(2);
+        assertThat(model.problems()).hasSize(2).allSatisfy(p -> assertThat(p.what()).contains("in your casebook already"));
         assertThat(model.listing("A").flatMap(l -> l.ask().get())).contains(Money.usd(333));
     }
 
@@ -167,5 +180,48 @@ class LotModelTest {
         assertThat(model.rows()).extracting(LotRow::standing).containsExactlyElementsOf(sorted);
         assertThat(model.row("A").map(LotRow::standing)).isEqualTo(
                 Optional.of(before.stream().filter(s -> s.listing().id().equals("A")).findFirst().orElseThrow()));
+    }
+
+    @Test
+    void another_car_of_the_same_id_gets_an_id_of_its_own_and_one_undo_takes_the_table_back() throws IOException {
+        model.open(table("two.csv", TWO));
+        threads.turnAll();
+        model.open(table("more.csv", HEADER + "A,2009,toyota,prius,150000,900,clean,OVERHEATS\n"));
+        threads.turnAll();
+        assertThat(model.rows()).extracting(r -> r.listing().id()).containsExactlyInAnyOrder("A", "B", "A-2");
+        assertThat(model.problems()).anySatisfy(p -> assertThat(p.what()).contains("so this one is A-2"));
+        lot.book.undo();
+        threads.turnAll();
+        assertThat(model.rows()).extracting(r -> r.listing().id()).containsExactlyInAnyOrder("A", "B");
+    }
+
+    @Test
+    void dropped_cars_come_back_by_undo() throws IOException {
+        model.open(table("two.csv", TWO));
+        threads.turnAll();
+        List<LotRow> before = List.copyOf(model.rows());
+        model.drop(List.of("A", "B"));
+        threads.turnAll();
+        assertThat(model.rows()).isEmpty();
+        lot.book.undo();
+        threads.turnAll();
+        assertThat(model.rows()).extracting(LotRow::standing)
+                .containsExactlyElementsOf(before.stream().map(LotRow::standing).toList());
+    }
+
+    @Test
+    void a_table_of_the_users_hides_the_invented_cars_and_undo_shows_them_again() throws IOException {
+        BookedLot sampled = new BookedLot(GROUND, folder.resolve("other.db"),
+                new Sample(List.of(Books.invented("S1")), Map.of()), threads);
+        assertThat(sampled.model.rows()).extracting(r -> r.listing().id()).containsExactly("S1");
+        assertThat(sampled.model.inventedProperty().get()).isTrue();
+        sampled.model.open(table("two.csv", TWO));
+        threads.turnAll();
+        assertThat(sampled.model.rows()).extracting(r -> r.listing().id()).containsExactlyInAnyOrder("A", "B");
+        sampled.book.undo();
+        threads.turnAll();
+        assertThat(sampled.model.rows()).extracting(r -> r.listing().id()).containsExactly("S1");
+        sampled.book.close();
+        threads.turnAll();
     }
 }
