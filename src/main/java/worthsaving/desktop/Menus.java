@@ -35,6 +35,7 @@ final class Menus extends MenuBar {
                 item(Shortcuts.CAR, bench::showCar),
                 item(Shortcuts.CATALOGUE, bench::showCatalogue),
                 item(Shortcuts.RECORD, bench::showRecord),
+                item(Shortcuts.TEARDOWN, bench::showTeardown),
                 new SeparatorMenuItem(),
                 item(Shortcuts.UNITS, () -> bench.look().otherUnits()),
                 item(Shortcuts.THEME, () -> bench.look().otherTheme()),

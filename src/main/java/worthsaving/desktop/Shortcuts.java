@@ -19,6 +19,7 @@ public enum Shortcuts {
     CAR(KeyCode.DIGIT2),
     CATALOGUE(KeyCode.DIGIT5),
     RECORD(KeyCode.DIGIT6),
+    TEARDOWN(KeyCode.DIGIT3),
     FIND(KeyCode.F),
     COMPARE(KeyCode.E),
     UNITS(KeyCode.U),

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.JournalEntry.What;
 import worthsaving.desktop.Texts;
@@ -33,6 +34,8 @@ record Line(Kind kind, Optional<Subject> subject, Sight sight, String words, Str
 
     private static final double MOST_HOURS = 1_000;
     private static final double MOST_MONEY = 1_000_000;
+    /** A comma is none for decimals: 1,5 is asked about. */
+    private static final Pattern FIGURE = Pattern.compile("(\\d{1,9}|\\d{1,3}(,\\d{3})+)(\\.\\d{1,4})?|\\.\\d{1,4}");
     private static final LocalDate FIRST = LocalDate.of(1990, 1, 1);
 
     /** Where something can be wrong. */
@@ -112,13 +115,11 @@ record Line(Kind kind, Optional<Subject> subject, Sight sight, String words, Str
     }
 
     private static Optional<Double> number(Field field, String typed, double most, Map<Field, String> wrong) {
-        try {
+        if (FIGURE.matcher(typed.strip()).matches()) {
             double value = Double.parseDouble(typed.strip().replace(",", ""));
-            if (value >= 0 && value <= most) {
+            if (value <= most) {
                 return Optional.of(value);
             }
-        } catch (NumberFormatException e) {
-            // said below, with what is out of range
         }
         wrong.put(field, typed.isBlank() ? Texts.of("teardown.wrong.missing")
                 : Texts.of("teardown.wrong.number", typed.strip(), String.format(Locale.ROOT, "%,.0f", most)));

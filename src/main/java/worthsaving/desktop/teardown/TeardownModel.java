@@ -1,5 +1,6 @@
 package worthsaving.desktop.teardown;
 
+import java.nio.file.Path;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -26,6 +27,7 @@ import worthsaving.desktop.Texts;
 import worthsaving.desktop.book.BookModel;
 import worthsaving.desktop.teardown.TeardownWork.Ask;
 import worthsaving.quantity.Money;
+import worthsaving.shell.CasebookPath;
 import worthsaving.vehicle.Listing;
 
 /**
@@ -48,6 +50,8 @@ public final class TeardownModel {
     private Ground ground;
     private boolean shown;
     private String wanted = "";
+    /** The car that was worked on when the screen was opened last. */
+    private String worked = "";
     private Ask asked;
 
     public TeardownModel(BookModel book, Ground ground, Executor background, ScreenThread screen) {
@@ -62,7 +66,8 @@ public final class TeardownModel {
     public void open(Optional<Listing> worked) {
         screen.require();
         shown = true;
-        worked.ifPresent(car -> {
+        worked.filter(car -> !car.id().equals(this.worked)).ifPresent(car -> {
+            this.worked = car.id();
             wanted = car.id();
             offered.set(car);
         });
@@ -148,8 +153,9 @@ public final class TeardownModel {
         book.save(new Edit.Write(id(), entry));
     }
 
-    public void write(JournalEntry entry, Photo photo) {
-        book.save(new Edit.Write(id(), entry, List.of(photo)));
+    /** @param car id of the case, which need no longer be the one shown */
+    void write(String car, JournalEntry entry, Photo photo) {
+        book.save(new Edit.Write(car, entry, List.of(photo)));
     }
 
     public void rewrite(long number, JournalEntry entry) {
@@ -179,6 +185,11 @@ public final class TeardownModel {
     /** The workshop's hour, as agreed or as the catalogue has it. */
     public Money rate(Owner owner) {
         return TeardownWork.rate(owner, ground.settings());
+    }
+
+    /** The casebook's file, beside which photos are looked for. */
+    Path casebook() {
+        return book.file().orElseGet(CasebookPath::usual);
     }
 
     private String id() {
