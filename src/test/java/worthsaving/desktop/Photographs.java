@@ -15,6 +15,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
@@ -44,7 +45,7 @@ public final class Photographs {
     private static final int ROUGH = 256;
     /** Screens of each kind of layout; they are taken at 1920 x 1080 and at twice the scale as well. */
     private static final Set<String> LARGE = Set.of(
-            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "record");
+            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "record", "teardown");
 
     private final Path folder;
     private Workbench bench;
@@ -97,12 +98,42 @@ public final class Photographs {
             pictures("record");
             recordForm();
         }
+        if (wanted("teardown")) {
+            teardown();
+        }
         if (wanted("problems")) {
             problems(project);
         }
         if (wanted("long")) {
             longLot(project, ground);
         }
+    }
+
+    /** The invented car whose teardown is under way, then for an owner with an amount agreed, further down. */
+    private void teardown() throws Exception {
+        onScreen(() -> {
+            bench.showTeardown();
+            bench.teardown().choose("L01");
+            return null;
+        });
+        reckoned();
+        pictures("teardown");
+        onScreen(() -> {
+            ((CheckBox) bench.lookup("#owner-is")).fire();
+            return null;
+        });
+        reckoned();
+        onScreen(() -> {
+            ((ScrollPane) bench.lookup("#teardown-middle")).setVvalue(1);
+            return null;
+        });
+        pictures("teardown-owner");
+    }
+
+    private void reckoned() throws Exception {
+        await(() -> !bench.teardown().book().busyProperty().get() && !bench.teardown().busyProperty().get()
+                && bench.teardown().pictureProperty().get() != null
+                && bench.teardown().pictureProperty().get().seen().isPresent());
     }
 
     /** A window on a casebook of its own, which nobody keeps. */
@@ -118,7 +149,7 @@ public final class Photographs {
     }
 
     private static boolean wanted(String screen) {
-        return List.of(System.getProperty("screens", "lot,car,catalogue,record,problems,long").split(",")).contains(screen);
+        return List.of(System.getProperty("screens", "lot,car,catalogue,record,teardown,problems,long").split(",")).contains(screen);
     }
 
     private void problems(ProjectFolder project) throws Exception {

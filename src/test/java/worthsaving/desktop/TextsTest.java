@@ -24,6 +24,7 @@ import worthsaving.desktop.car.Lever;
 import worthsaving.desktop.catalogue.Shown;
 import worthsaving.desktop.lot.LotColumn;
 import worthsaving.desktop.record.FinishModel;
+import worthsaving.desktop.teardown.Kind;
 import worthsaving.intake.IntakeFault;
 import worthsaving.quantity.Source;
 import worthsaving.ranking.LotChoice;
@@ -58,6 +59,7 @@ class TextsTest {
             Map.entry("choose.reason", LotChoice.Reason.class),
             Map.entry("finish", FinishModel.Field.class), Map.entry("finish.explain", FinishModel.Field.class),
             Map.entry("lesson", LearningSwitch.class),
+            Map.entry("teardown.kind", Kind.class), Map.entry("teardown.failed", Observation.Sight.class),
             Map.entry("catalogue.shown", Shown.class), Map.entry("sheet.for", Audience.class));
 
     @Test

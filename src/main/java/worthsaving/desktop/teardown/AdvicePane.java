@@ -19,7 +19,7 @@ import worthsaving.teardown.Move;
 final class AdvicePane extends VBox {
 
     private static final int RESULTS = 4;
-    private static final int LOOKS = 5;
+    private static final int LOOKS = 4;
     private static final int PLACES = 8;
 
     AdvicePane() {
@@ -31,9 +31,9 @@ final class AdvicePane extends VBox {
     void show(Advice advice) {
         getChildren().clear();
         ends(advice);
+        cost(advice);
         looks(advice);
         cautions(advice);
-        cost(advice);
         rules(advice);
         order(advice);
     }
@@ -70,13 +70,14 @@ final class AdvicePane extends VBox {
         }
         for (int i = 0; i < Math.min(LOOKS, looks.size()); i++) {
             Move look = looks.get(i).move();
-            grid.add(Words.wrapped(look.name(), i == 0 ? "subheading" : "plain-cell"), 0, i + 1);
+            grid.add(Words.wrapped(look.name()), 0, i + 1);
             grid.add(Words.whole(Figures.amount(look.cost().amount())), 1, i + 1);
             grid.add(Words.whole(Figures.amount(look.worth().amount()), "subheading"), 2, i + 1);
             grid.add(Words.whole(Figures.percent(looks.get(i).chanceOfChange())), 3, i + 1);
         }
         VBox all = new VBox(4, grid);
         Move first = looks.get(0).move();
+        all.getChildren().add(Words.wrapped(Texts.of("teardown.results"), "soft"));
         first.results().stream().limit(RESULTS).forEach(r -> all.getChildren().add(
                 Words.wrapped(AdviceWords.result(r), "soft")));
         double rest = first.results().stream().skip(RESULTS).mapToDouble(Move.Result::chance).sum();

@@ -21,6 +21,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import worthsaving.casebook.CaseFile;
 import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.Numbered;
 import worthsaving.catalog.Catalogue;
@@ -52,6 +53,7 @@ final class EntryForm extends VBox {
     private final HBox line = new HBox(8);
     private BiFunction<FileChooser, Window, File> whichPicture = FileChooser::showOpenDialog;
     private Optional<Long> correcting = Optional.empty();
+    private String car = "";
     private final PhotoTaking photos;
     private final Supplier<LocalDate> today;
 
@@ -61,7 +63,7 @@ final class EntryForm extends VBox {
         this.photos = photos;
         this.today = today;
         setId("entry-form");
-        getStyleClass().addAll("panel", "padded");
+        getStyleClass().addAll("panel", "tab-page");
         kind = Choices.of("teardown.kind", Kind.values(), Kind.FINDING, k -> arrange());
         kind.setId("line-kind");
         kind.setAccessibleText(Texts.of("teardown.line.kind"));
@@ -116,7 +118,17 @@ final class EntryForm extends VBox {
         (kind.getValue().chosen() ? subject : words).requestFocus();
     }
 
-    /** Begins a line about an access step that is open now. */
+    /** Goes on in the stage of the last entry; another car's line is not kept. */
+    void show(CaseFile file) {
+        if (!file.id().equals(car)) {
+            car = file.id();
+            clear();
+            stage.setText(file.journal().isEmpty() ? ""
+                    : file.journal().get(file.journal().size() - 1).value().stage());
+        }
+    }
+
+    /** Writes down that an access step is open now. */
     void opened(String step) {
         model.write(JournalEntry.on(today.get(), ZoneId.systemDefault(), stage.getText().strip(),
                 new JournalEntry.What.Opened(step), ""));
@@ -172,7 +184,7 @@ final class EntryForm extends VBox {
         }
         if (now.figure()) {
             line.getChildren().addAll(box(now.money() ? "money" : "hours", figure, Optional.of(Field.FIGURE)),
-                    box(now.money() ? "planned.money" : "planned.hours", planned, Optional.of(Field.PLANNED)));
+                    box(now.money() ? "planned_money" : "planned_hours", planned, Optional.of(Field.PLANNED)));
         }
         line.getChildren().add(grown(box("words", words, Optional.of(Field.WORDS))));
         line.getChildren().addAll(box("stage", stage, Optional.empty()), box("day", day, Optional.of(Field.DAY)));
@@ -195,7 +207,7 @@ final class EntryForm extends VBox {
 
     private VBox box(String key, Region control, Optional<Field> fault) {
         Label name = Words.explained(Words.whole(Texts.of("teardown.line." + key, model.currency().getCurrencyCode()), "soft"),
-                Texts.of("teardown.line." + key + ".why"));
+                Texts.of("teardown.line.why." + key));
         name.setLabelFor(control);
         control.setMaxWidth(Double.MAX_VALUE);
         VBox box = new VBox(2, name, control);

@@ -1,7 +1,7 @@
 package worthsaving.desktop.teardown;
 
 /** Kinds of line that the journal takes. */
-enum Kind {
+public enum Kind {
     OPENED(true, false),
     FINDING(true, false),
     HOURS(false, true),

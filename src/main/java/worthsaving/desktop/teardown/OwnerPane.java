@@ -56,7 +56,7 @@ final class OwnerPane extends VBox {
             }
         });
         Label name = Words.explained(Words.whole(Texts.of("teardown.owner." + key, model.currency().getCurrencyCode()), "soft"),
-                Texts.of("teardown.owner." + key + ".why"));
+                Texts.of("teardown.owner.explain." + key));
         name.setLabelFor(field);
         return new VBox(1, name, field);
     }

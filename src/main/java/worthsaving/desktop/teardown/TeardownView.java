@@ -51,6 +51,7 @@ public final class TeardownView extends BorderPane {
         setLeft(left);
         ScrollPane middle = scroll(new VBox(advice, owner));
         BorderPane.setMargin(middle, new Insets(0, 8, 0, 8));
+        middle.setId("teardown-middle");
         setCenter(middle);
         ScrollPane right = scroll(new VBox(spent, journal));
         right.prefWidthProperty().bind(em.multiply(RIGHT).add(widthProperty().multiply(RIGHT_SHARE)));
@@ -80,6 +81,7 @@ public final class TeardownView extends BorderPane {
         form.setManaged(there);
         if (there) {
             journal.show(file);
+            form.show(file);
             owner.fill();
         }
     }
