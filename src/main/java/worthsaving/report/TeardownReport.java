@@ -1,18 +1,17 @@
 package worthsaving.report;
 
 import java.io.IOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import worthsaving.deal.Outcome;
-import worthsaving.quantity.Money;
 import worthsaving.ranking.ShopQuote;
 import worthsaving.teardown.Advice;
 import worthsaving.teardown.Advice.Choice;
 import worthsaving.teardown.Advice.Rule;
 import worthsaving.teardown.Move;
+import worthsaving.teardown.Opening;
 import worthsaving.teardown.OwnerJob;
 
 /** Go on or stop, printed. */
@@ -22,7 +21,6 @@ public final class TeardownReport implements Report {
     private static final int OPTIONS_SHOWN = 8;
     private static final int PLACES_SHOWN = 10;
     private static final int RESULTS_SHOWN = 4;
-    private static final int CALLS_SHOWN = 8;
     private static final String CAUTION = "Stands on rated points, fuel pressure relieved, battery off where airbags or"
             + " high voltage are near; trained persons only on high voltage. Local rules come first.";
 
@@ -48,6 +46,9 @@ public final class TeardownReport implements Report {
         say(out, "Spent so far, not counted: " + Words.whole(advice.spent().receipts()) + " in receipts and "
                 + Words.hours(advice.spent().hours().value()) + " hours, " + Words.whole(advice.spent().total())
                 + " together. It is gone whatever is done next.");
+        if (!advice.openings().isEmpty()) {
+            openings(out);
+        }
         title(out, headline());
         plan(out, advice.best(), "  ");
         options(out);
@@ -141,33 +142,21 @@ public final class TeardownReport implements Report {
                 + Words.hours(advice.order().plainHours().orElse(0)) + " by plain likelihood.");
     }
 
-    private void calls(Appendable out) throws IOException {
-        if (quote.isEmpty()) {
-            return;
+    private void openings(Appendable out) throws IOException {
+        title(out, "How far it is open");
+        TextTable table = new TextTable().left("step", 64).left("").right("opening it").right("hours there and back");
+        for (Opening o : advice.openings()) {
+            table.row(o.name(), o.open() ? "open" : o.next() ? "next" : "behind others",
+                    o.open() ? "" : Words.whole(o.cost()), o.open() ? "" : Words.hours(o.hours().value()));
         }
-        ShopQuote q = quote.get();
-        title(out, "Work for an owner");
-        say(out, bill(q.ceiling()) + " What is left to do comes to " + Words.whole(q.price().mean())
-                + " on average, not over " + Words.whole(q.notExceeded(.95)) + " with 95 %; "
-                + Words.percent(q.chanceAbove(q.ceiling())) + " chance that " + Words.whole(q.ceiling())
-                + " is not enough.");
-        for (ShopQuote.CallPoint c : q.calls().stream().limit(CALLS_SHOWN).toList()) {
-            say(out, "- call the owner when " + c.name() + (c.sound() ? " is sound" : " has failed too") + " ("
-                    + Words.percent(c.chance()) + "): " + (c.change().amount() < 0 ? "" : "+")
-                    + Words.whole(c.change()) + ", the rest then " + Words.whole(c.price())
-                    + (c.price().compareTo(q.ceiling()) > 0 ? ", over the ceiling" : ""));
-        }
+        table.write(out);
     }
 
-    private String bill(Money rest) {
-        if (job.left().isEmpty()) {
-            return "Hours on the bill " + Words.whole(job.labour()) + ". Ceiling to agree for the rest: "
-                    + Words.whole(rest) + ", all in all " + Words.whole(job.labour().plus(rest)) + ".";
+    private void calls(Appendable out) throws IOException {
+        if (quote.isPresent()) {
+            out.append('\n');
+            new OwnerSection(quote.get(), job).text(out);
         }
-        String left = job.left().get().amount() > 0 ? Words.whole(job.left().get()) + " of it left."
-                : "passed by " + Words.whole(job.left().get().times(-1)) + ": call before anything more is done.";
-        return "Agreed " + Words.whole(job.agreed().get()) + "; on the bill " + Words.whole(job.billed()) + " (hours "
-                + Words.whole(job.labour()) + ", receipts " + Words.whole(job.receipts()) + "); " + left;
     }
 
     private void cautions(Appendable out) throws IOException {
@@ -219,25 +208,16 @@ public final class TeardownReport implements Report {
         for (Advice.Place p : advice.order().places()) {
             json.element(Map.of("item", p.item(), "chance", p.chance(), "hours", p.hours()));
         }
+        json.endList().beginList("openings");
+        for (Opening o : advice.openings()) {
+            json.element(Map.of("step", o.id(), "open", o.open(), "next", o.next(), "hours", o.hours().value(), "cost",
+                    o.cost().amount(), "shows", o.shows().stream().map(Opening.Suspect::item).toList()));
+        }
         json.endList();
         if (quote.isPresent()) {
-            owner(json, quote.get());
+            json.field("owner", new OwnerSection(quote.get(), job).fields());
         }
         json.field("cautions", List.copyOf(advice.cautions())).end();
-    }
-
-    private void owner(JsonReport json, ShopQuote q) throws IOException {
-        Map<String, Object> bill = new LinkedHashMap<>();
-        bill.put("labour", job.labour().amount());
-        bill.put("receipts", job.receipts().amount());
-        job.agreed().ifPresent(a -> bill.put("agreed", a.amount()));
-        bill.put("rest_mean", q.price().mean());
-        bill.put("rest_not_exceeded_95", q.notExceeded(.95).amount());
-        bill.put("rest_ceiling", q.ceiling().amount());
-        bill.put("chance_above_ceiling", q.chanceAbove(q.ceiling()));
-        bill.put("calls", q.calls().stream().map(c -> Map.of("item", c.item(), "sound", c.sound(), "chance", c.chance(),
-                "change", c.change().amount(), "price", c.price().amount())).toList());
-        json.field("owner", bill);
     }
 
     private static String kind(Move move) {
