@@ -19,6 +19,8 @@ final class Editing {
     private final Database database;
     private final Instant now;
     private final List<Change> changes = new ArrayList<>();
+    /** Place of the last case added; zero before the first, so that a long table is searched but once. */
+    private long lastSeq;
 
     /** An edit that makes no sense for the casebook as it stands. */
     static final class Impossible extends RuntimeException {
@@ -47,7 +49,7 @@ final class Editing {
     void carryOut(Edit edit) throws SQLException {
         if (edit instanceof Edit.AddCase add) {
             mustBeNew(add.listing().id());
-            put(Table.CASES, caseRow(add.listing(), next("seq", Table.CASES), now.toString()));
+            put(Table.CASES, caseRow(add.listing(), nextSeq(), now.toString()));
             evidence(add.listing());
         } else if (edit instanceof Edit.ChangeCase change) {
             Row before = mustBeThere(change.listing().id());
@@ -182,12 +184,13 @@ final class Editing {
                 () -> new Impossible("there is no " + table.id() + " " + number, "see the case for its number"));
     }
 
-    private long next(Table table) throws SQLException {
-        return next("id", table);
+    private long nextSeq() throws SQLException {
+        lastSeq = lastSeq == 0 ? database.number("SELECT coalesce(max(seq), 0) + 1 FROM cases") : lastSeq + 1;
+        return lastSeq;
     }
 
-    private long next(String column, Table table) throws SQLException {
-        return database.number("SELECT coalesce(max(" + column + "), 0) + 1 FROM " + table.id());
+    private long next(Table table) throws SQLException {
+        return database.number("SELECT coalesce(max(id), 0) + 1 FROM " + table.id());
     }
 
     private void putOrRemove(Table table, String key, Optional<Row> row) throws SQLException {

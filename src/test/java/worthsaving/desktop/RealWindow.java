@@ -115,7 +115,7 @@ final class RealWindow {
     }
 
     void reckoned() throws TimeoutException {
-        until(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get());
+        until(() -> bench.car().seen().isPresent() && !bench.car().busyProperty().get() && !book.busyProperty().get());
     }
 
     /** Waits for what the background brings, as it stands on the screen thread. */

@@ -26,9 +26,7 @@ import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
 import worthsaving.casebook.CaseFile;
 import worthsaving.casebook.JournalEntry.What;
-import worthsaving.desktop.book.Sample;
-import worthsaving.desktop.book.SampleFiles;
-import worthsaving.intake.Vocabulary;
+import worthsaving.desktop.book.Samples;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.Preparation;
 import worthsaving.teardown.Advice;
@@ -52,10 +50,8 @@ class TeardownWindowTest {
 
     @Start
     void start(Stage stage) throws IOException {
-        Sample sample = new SampleFiles(Path.of("shared", "samples"), Vocabulary.of(RealWindow.GROUND.catalogue(),
-                RealWindow.GROUND.makes(), RealWindow.GROUND.adverts().codes()), RealWindow.GROUND.catalogue(),
-                RealWindow.GROUND.today()).read();
-        window.show(stage, Files.createTempDirectory(folder, "book").resolve("casebook.db"), sample);
+        window.show(stage, Files.createTempDirectory(folder, "book").resolve("casebook.db"),
+                Samples.shipped(RealWindow.GROUND));
     }
 
     @BeforeEach

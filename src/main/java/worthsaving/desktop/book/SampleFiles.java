@@ -32,6 +32,7 @@ import worthsaving.intake.LotSink;
 import worthsaving.intake.RefusedRow;
 import worthsaving.intake.Vocabulary;
 import worthsaving.quantity.Money;
+import worthsaving.teardown.Entry;
 import worthsaving.teardown.JournalReader;
 import worthsaving.vehicle.Listing;
 
@@ -69,7 +70,12 @@ public final class SampleFiles {
                 journal.add(new Numbered<>(0, SampleRows.entry(row)));
                 SampleRows.bought(row).ifPresent(b -> settings.put(Bought.setting(id), b.text()));
             }
-            teardown(listing).forEach(e -> journal.add(new Numbered<>(0, e)));
+            for (Entry line : teardown(id)) {
+                Optional<Bought> bought = price(line);
+                bought.ifPresent(b -> settings.put(Bought.setting(id), b.text()));
+                JournalEntry entry = JournalEntry.of(line, listing.seen(), ZoneId.systemDefault());
+                journal.add(new Numbered<>(0, bought.map(b -> SampleRows.bought(b, entry)).orElse(entry)));
+            }
             cases.add(new CaseFile(listing, listing.seen().atStartOfDay().toInstant(ZoneOffset.UTC), journal, List.of(),
                     SampleRows.forecast(forecasts.getOrDefault(id, List.of())).stream().toList(),
                     actuals.getOrDefault(id, List.of()).stream().findFirst().map(SampleRows::actual)));
@@ -78,8 +84,8 @@ public final class SampleFiles {
     }
 
     /** What its own file says of its teardown, where there is one. */
-    private List<JournalEntry> teardown(Listing listing) {
-        Path file = folder.resolve("teardown_" + listing.id() + ".csv");
+    private List<Entry> teardown(String id) {
+        Path file = folder.resolve("teardown_" + id + ".csv");
         if (!Files.exists(file)) {
             return List.of();
         }
@@ -88,11 +94,16 @@ public final class SampleFiles {
             if (!reading.faults().isEmpty()) {
                 throw new IllegalStateException("the sample's journal cannot be used: " + reading.faults());
             }
-            return reading.journal().entries().stream()
-                    .map(line -> JournalEntry.of(line, listing.seen(), ZoneId.systemDefault())).toList();
+            return reading.journal().entries();
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** The window keeps the price of a car apart from receipts, so that finishing it adds it but once. */
+    private static Optional<Bought> price(Entry line) {
+        return line instanceof Entry.Paid paid && paid.what().startsWith("price")
+                ? Optional.of(new Bought(LocalDate.parse(paid.when()), paid.amount())) : Optional.empty();
     }
 
     private Map<String, List<CSVRecord>> rows(String file) {

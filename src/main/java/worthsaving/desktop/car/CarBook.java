@@ -72,7 +72,9 @@ public final class CarBook implements Keeper {
         if (!before.listing().equals(now.listing())) {
             Optional<CaseFile> kept = book.caseOf(id);
             Map<String, Observation> journal = kept.map(CarBook::journal).orElse(Map.of());
-            edits.add(new Edit.ChangeCase(withoutJournal(now.listing(), kept, journal)));
+            Listing listing = withoutJournal(now.listing(), kept, journal);
+            boolean there = kept.isPresent() || book.busyProperty().get();
+            edits.add(there ? new Edit.ChangeCase(listing) : new Edit.AddCase(listing));
             journal.values().stream().filter(o -> now.sight(o.subject(), o.witness()) != o.sight())
                     .forEach(o -> edits.add(new Edit.Write(id, new JournalEntry(clock.get(), "", new What.Finding(
                             new Observation(o.subject(), now.sight(o.subject(), o.witness()), o.witness())), ""))));
@@ -130,7 +132,11 @@ public final class CarBook implements Keeper {
 
     /** Nothing is taken back when an edit could not be kept: it stays on the screen, and goes with the next one. */
     private void follow() {
-        if (!car.isOpen() || !keeps() || !book.troubleProperty().get().isEmpty()) {
+        if (!car.isOpen()) {
+            return;
+        }
+        if (!keeps() || !book.troubleProperty().get().isEmpty()) {
+            car.offer();
             return;
         }
         Optional<CaseFile> kept = book.caseOf(car.scenarioProperty().get().listing().id());

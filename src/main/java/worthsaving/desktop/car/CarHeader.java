@@ -3,9 +3,11 @@ package worthsaving.desktop.car;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
@@ -43,7 +45,7 @@ final class CarHeader extends VBox {
         headline.setId("car-headline");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        HBox top = new HBox(10, name, busy, space, new BuyBar(model, book), button(Shortcuts.UNDO, model), button(Shortcuts.REDO, model));
+        HBox top = new HBox(10, name, busy, space, new BuyBar(model, book), button(Shortcuts.UNDO, model, book), button(Shortcuts.REDO, model, book));
         top.setAlignment(Pos.CENTER_LEFT);
         HBox verdict = new HBox(10, badge, headline);
         verdict.setAlignment(Pos.CENTER_LEFT);
@@ -64,12 +66,15 @@ final class CarHeader extends VBox {
         show();
     }
 
-    private static Button button(Shortcuts shortcut, CarModel model) {
+    private static Button button(Shortcuts shortcut, CarModel model, CarBook book) {
         boolean undo = shortcut == Shortcuts.UNDO;
         Button button = new Button(Texts.of("menu", shortcut));
         button.setId(undo ? "undo" : "redo");
         button.setMinWidth(Region.USE_PREF_SIZE);
         button.disableProperty().bind((undo ? model.canUndoProperty() : model.canRedoProperty()).not());
+        Tooltip of = new Tooltip();
+        of.textProperty().bind(undo ? book.book().undoLabelProperty() : book.book().redoLabelProperty());
+        button.tooltipProperty().bind(Bindings.when(of.textProperty().isEmpty()).then((Tooltip) null).otherwise(of));
         button.setOnAction(e -> {
             if (undo) {
                 model.undo();

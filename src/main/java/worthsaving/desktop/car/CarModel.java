@@ -275,7 +275,8 @@ public final class CarModel {
         reckoner.submit(new Ask(next, rough));
     }
 
-    private void offer() {
+    /** Says anew what can be undone. */
+    void offer() {
         canUndo.set(keeper.keeps() ? keeper.canUndo() : history.canUndo());
         canRedo.set(keeper.keeps() ? keeper.canRedo() : history.canRedo());
     }

@@ -53,7 +53,8 @@ final class LotTable extends TableView<LotRow> {
         getSelectionModel().setSelectionMode(SelectionMode.MULTIPLE);
         Label nothing = new Label();
         nothing.textProperty().bind(Bindings.when(model.busyProperty())
-                .then(Texts.of("lot.not_yet")).otherwise(Texts.of("lot.nothing")));
+                .then(Texts.of("lot.not_yet")).otherwise(Bindings.when(Bindings.isEmpty(model.rows()))
+                        .then(Texts.of("lot.empty")).otherwise(Texts.of("lot.nothing"))));
         setPlaceholder(nothing);
         shown = new FilteredList<>(model.rows());
         SortedList<LotRow> sorted = new SortedList<>(shown);

@@ -50,7 +50,7 @@ final class FinishedTable extends GridPane {
 
     private void show() {
         getChildren().clear();
-        add(Words.plain(Texts.of("record.car"), "soft"), 0, 0);
+        add(Words.plain(Texts.of("record.car", model.ground().settings().terms().currency().getCurrencyCode()), "soft"), 0, 0);
         List<Column> columns = columns();
         for (int c = 0; c < columns.size(); c++) {
             String key = columns.get(c).key();

@@ -59,7 +59,7 @@ final class ScoreCards extends FlowPane {
         Label under = line(Texts.of("score.pit"), "score.pit.why");
         VBox picture = new VBox(2, new BarsPicture(places, Texts.of("score.pit.spoken", spoken)), under);
         if (p.isPresent()) {
-            under.setText(Texts.of("score.pit.p", Figures.percent(p.getAsDouble())));
+            under.setText(Texts.of("score.pit.p", Figures.percent(p.getAsDouble()).replace(" %", "\u00a0%")));
         }
         card.getChildren().add(picture);
         return card;
@@ -99,7 +99,7 @@ final class ScoreCards extends FlowPane {
     }
 
     private static Label line(String text, String why) {
-        return Words.explained(Words.wrapped(text), Texts.of(why));
+        return Words.explained(Words.wrapped(text.replace(" %", "\u00a0%")), Texts.of(why));
     }
 
     private static String amount(Quantity quantity, double value) {
