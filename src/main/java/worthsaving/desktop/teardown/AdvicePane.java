@@ -33,9 +33,9 @@ final class AdvicePane extends VBox {
         ends(advice);
         cost(advice);
         looks(advice);
-        cautions(advice);
         rules(advice);
         order(advice);
+        cautions(advice);
     }
 
     private void ends(Advice advice) {
@@ -70,10 +70,10 @@ final class AdvicePane extends VBox {
         }
         for (int i = 0; i < Math.min(LOOKS, looks.size()); i++) {
             Move look = looks.get(i).move();
-            grid.add(Words.wrapped(look.name()), 0, i + 1);
+            grid.add(Words.wrapped(AdviceWords.name(look)), 0, i + 1);
             grid.add(Words.whole(Figures.amount(look.cost().amount())), 1, i + 1);
             grid.add(Words.whole(Figures.amount(look.worth().amount()), "subheading"), 2, i + 1);
-            grid.add(Words.whole(Figures.percent(looks.get(i).chanceOfChange())), 3, i + 1);
+            grid.add(Words.whole(AdviceWords.percent(looks.get(i).chanceOfChange())), 3, i + 1);
         }
         VBox all = new VBox(4, grid);
         Move first = looks.get(0).move();
@@ -82,7 +82,7 @@ final class AdvicePane extends VBox {
                 Words.wrapped(AdviceWords.result(r), "soft")));
         double rest = first.results().stream().skip(RESULTS).mapToDouble(Move.Result::chance).sum();
         if (rest > 0) {
-            all.getChildren().add(Words.wrapped(Texts.of("teardown.result.rest", Figures.percent(rest)), "soft"));
+            all.getChildren().add(Words.wrapped(Texts.of("teardown.result.rest", AdviceWords.percent(rest)), "soft"));
         }
         if (!advice.exact()) {
             all.getChildren().add(Words.wrapped(Texts.of("teardown.not_exact"), "soft"));
@@ -107,8 +107,8 @@ final class AdvicePane extends VBox {
                 Figures.amount(cost.quantile(.1)), Figures.amount(cost.quantile(.9)),
                 Figures.hours(advice.closing().value())));
         sum.setId("cost-to-finish");
-        Label chances = Words.wrapped(Texts.of("teardown.finish.chances", Figures.percent(advice.chanceOfUnit()),
-                Figures.percent(advice.chanceStopIsBetter())));
+        Label chances = Words.wrapped(Texts.of("teardown.finish.chances", AdviceWords.percent(advice.chanceOfUnit()),
+                AdviceWords.percent(advice.chanceStopIsBetter())));
         chances.setId("finish-chances");
         section("teardown.finish", new VBox(3, sum, chances));
     }
@@ -136,7 +136,7 @@ final class AdvicePane extends VBox {
         for (int i = 0; i < Math.min(PLACES, places.size()); i++) {
             Advice.Place place = places.get(i);
             grid.add(Words.wrapped(Texts.of("teardown.place", i + 1, place.name())), 0, i + 1);
-            grid.add(Words.whole(Figures.percent(place.chance())), 1, i + 1);
+            grid.add(Words.whole(AdviceWords.percent(place.chance())), 1, i + 1);
             grid.add(Words.whole(Figures.hours(place.hours())), 2, i + 1);
         }
         section("teardown.order", new VBox(4, grid, Words.wrapped(AdviceWords.order(advice.order()), "soft")));

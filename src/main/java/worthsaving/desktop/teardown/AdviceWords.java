@@ -1,6 +1,7 @@
 package worthsaving.desktop.teardown;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
@@ -15,6 +16,16 @@ final class AdviceWords {
 
     private AdviceWords() {}
 
+    /** On one line with its sign. */
+    static String percent(double chance) {
+        return Figures.percent(chance).replace(' ', '\u00a0');
+    }
+
+    /** The name of a move, as the beginning of a sentence. */
+    static String name(Move move) {
+        return move.name().isEmpty() ? "" : move.name().substring(0, 1).toUpperCase(Locale.ROOT) + move.name().substring(1);
+    }
+
     static String headline(Advice advice) {
         Move best = advice.best();
         String worth = Figures.money(best.worth());
@@ -26,7 +37,7 @@ final class AdviceWords {
     }
 
     static String result(Move.Result result) {
-        return Texts.of("teardown.result", Figures.percent(result.chance()), result.name(), result.then().name(),
+        return Texts.of("teardown.result", percent(result.chance()), result.name(), result.then().name(),
                 Figures.money(result.then().worth()));
     }
 
@@ -34,7 +45,7 @@ final class AdviceWords {
     static String rule(Advice.Rule rule) {
         String found = Texts.of(rule.finding() ? "teardown.rule.finding" : "teardown.rule.item", rule.name());
         boolean stop = rule.then() == Move.Kind.STOP;
-        return Texts.of(stop ? "teardown.rule.stop" : "teardown.rule.go_on", found, Figures.percent(rule.chance()),
+        return Texts.of(stop ? "teardown.rule.stop" : "teardown.rule.go_on", found, percent(rule.chance()),
                 Figures.money(rule.goOn()), Figures.money(rule.stop()));
     }
 
@@ -76,14 +87,14 @@ final class AdviceWords {
 
     static String rest(ShopQuote quote) {
         return Texts.of("teardown.owner.rest", Figures.amount(quote.price().mean()),
-                Figures.money(quote.notExceeded(.95)), Figures.percent(quote.chanceAbove(quote.ceiling())),
+                Figures.money(quote.notExceeded(.95)), percent(quote.chanceAbove(quote.ceiling())),
                 Figures.money(quote.ceiling()));
     }
 
     static String call(ShopQuote.CallPoint call, ShopQuote quote) {
         String change = (call.change().amount() < 0 ? "" : "+") + Figures.amount(call.change().amount());
         String line = Texts.of(call.sound() ? "teardown.owner.call.sound" : "teardown.owner.call.failed", call.name(),
-                Figures.percent(call.chance()), change, Figures.money(call.price()));
+                percent(call.chance()), change, Figures.money(call.price()));
         return call.price().compareTo(quote.ceiling()) > 0 ? line + Texts.of("teardown.owner.call.over") : line;
     }
 }

@@ -13,6 +13,7 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import worthsaving.catalog.Catalogue;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.Words;
@@ -26,6 +27,7 @@ final class OpeningsPane extends VBox {
 
     private final Consumer<String> onOpened;
     private final VBox steps = new VBox(10);
+    private Catalogue catalogue;
 
     /** @param onOpened told of the step whose button was pressed */
     OpeningsPane(Consumer<String> onOpened) {
@@ -38,8 +40,9 @@ final class OpeningsPane extends VBox {
                 steps);
     }
 
-    void show(List<Opening> openings) {
-        steps.getChildren().clear();
+    void show(List<Opening> openings, Catalogue now) {
+        catalogue = now;
+        steps.getChildren().setAll(Words.wrapped(Texts.of("teardown.caution.usual"), "caution"));
         if (openings.isEmpty()) {
             steps.getChildren().add(Words.wrapped(Texts.of("teardown.openings.none")));
         }
@@ -75,6 +78,10 @@ final class OpeningsPane extends VBox {
         }
         if (!opening.shows().isEmpty()) {
             words.getChildren().add(suspects(opening));
+        }
+        if (!state.equals("closed")) {
+            opening.shows().stream().limit(SUSPECTS).map(s -> catalogue.itemsById().get(s.item()).caution()).filter(c -> !c.isBlank())
+                    .distinct().forEach(c -> words.getChildren().add(Words.wrapped(Texts.of("caution", c), "caution")));
         }
         HBox row = new HBox(8, mark, words);
         row.setAlignment(Pos.TOP_LEFT);
@@ -113,7 +120,7 @@ final class OpeningsPane extends VBox {
 
     private static Label suspects(Opening opening) {
         List<String> all = opening.shows().stream()
-                .map(s -> Texts.of("teardown.suspect", s.name(), Figures.percent(s.chance()).replace(' ', '\u00a0'))).toList();
+                .map(s -> Texts.of("teardown.suspect", s.name(), AdviceWords.percent(s.chance()))).toList();
         String some = all.stream().limit(SUSPECTS).collect(Collectors.joining("; "));
         int more = all.size() - SUSPECTS;
         Label label = Words.wrapped(Texts.of(opening.open() ? "teardown.opening.sees" : "teardown.opening.shows",

@@ -93,7 +93,7 @@ public final class TeardownView extends BorderPane {
             part.setManaged(seen.isPresent());
         }
         seen.ifPresent(s -> {
-            openings.show(s.advice().openings());
+            openings.show(s.advice().openings(), model.catalogue());
             advice.show(s.advice());
             Optional<Money> price = model.book().bought(picture.file().id()).map(Bought::paid);
             spent.show(s.advice().spent(), picture.file(), price);
