@@ -3,8 +3,10 @@ package worthsaving.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
 import javafx.scene.Node;
@@ -24,13 +26,21 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import worthsaving.casebook.Access;
 import worthsaving.casebook.CaseFile;
+import worthsaving.casebook.Casebook;
+import worthsaving.casebook.Edit;
+import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.JournalEntry.What;
-import worthsaving.desktop.book.Samples;
+import worthsaving.casebook.Opening;
+import worthsaving.desktop.book.Sample;
+import worthsaving.quantity.Money;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.Preparation;
+import worthsaving.ranking.SampleLot;
 import worthsaving.teardown.Advice;
 import worthsaving.teardown.GoStop;
+import worthsaving.teardown.JournalReader;
 import worthsaving.teardown.TeardownTerms;
 
 /** The teardown of the invented car L01 in the real window: lines added, corrected, struck and taken back. */
@@ -50,8 +60,16 @@ class TeardownWindowTest {
 
     @Start
     void start(Stage stage) throws IOException {
-        window.show(stage, Files.createTempDirectory(folder, "book").resolve("casebook.db"),
-                Samples.shipped(RealWindow.GROUND));
+        Path book = Files.createTempDirectory(folder, "book").resolve("casebook.db");
+        try (Casebook casebook = ((Opening.Opened) Casebook.open(book, Access.WRITE)).casebook();
+                Reader in = Files.newBufferedReader(Path.of("shared", "samples", "teardown_L01.csv"))) {
+            casebook.save(new Edit.AddCase(SampleLot.read(RealWindow.GROUND.catalogue()).stream()
+                    .filter(l -> l.id().equals("L01")).findFirst().orElseThrow()));
+            JournalReader.read("L01", in, RealWindow.GROUND.catalogue(), Money.USD).journal().entries().forEach(line ->
+                    casebook.save(new Edit.Write("L01",
+                            JournalEntry.of(line, RealWindow.GROUND.today(), ZoneId.systemDefault()))));
+        }
+        window.show(stage, book, Sample.NONE);
     }
 
     @BeforeEach
@@ -115,7 +133,6 @@ class TeardownWindowTest {
     void a_step_a_finding_and_a_receipt_change_the_advice_and_are_taken_back(FxRobot robot) throws TimeoutException {
         Advice before = core();
         showsWhatTheCoreSays(robot);
-        assertThat(file().invented()).isTrue();
 
         kind(robot, 0);
         type(robot, "#line-subject", "coolant drained");

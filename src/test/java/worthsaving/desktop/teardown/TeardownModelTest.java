@@ -22,6 +22,7 @@ import worthsaving.desktop.InventedValues;
 import worthsaving.desktop.book.BookModel;
 import worthsaving.desktop.book.Books;
 import worthsaving.desktop.book.Sample;
+import worthsaving.desktop.book.Samples;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Judge;
@@ -122,6 +123,21 @@ class TeardownModelTest {
         hands.turnAll();
         model.open(Optional.empty());
         assertThat(model.fileProperty().get().id()).isEqualTo("B");
+    }
+
+    @Test
+    void a_first_time_user_sees_the_invented_teardown() {
+        BookModel sample = new BookModel(Books.opening(folder.resolve("new.db")), Samples.shipped(GROUND),
+                hands.background(), hands.screen());
+        hands.turnAll();
+        TeardownModel first = new TeardownModel(sample, GROUND, hands.background(), hands.screen());
+        first.open(Optional.empty());
+        assertThat(first.fileProperty().get().id()).isEqualTo("L01");
+        assertThat(first.fileProperty().get().invented()).isTrue();
+        assertThat(first.fileProperty().get().teardown().opened()).containsExactly("FRONT_COVER_OFF");
+        assertThat(first.fileProperty().get().forecasts()).hasSize(1);
+        assertThat(sample.bought("L01")).hasValueSatisfying(b -> assertThat(b.paid()).isEqualTo(Money.usd(2_014)));
+        assertThat(first.fileProperty().get().receipts()).as("the price apart").contains(Money.usd(540));
     }
 
     @Test
