@@ -75,7 +75,8 @@ public final class CarBook implements Keeper {
             Listing listing = withoutJournal(now.listing(), kept, journal);
             boolean there = kept.isPresent() || book.busyProperty().get();
             edits.add(there ? new Edit.ChangeCase(listing) : new Edit.AddCase(listing));
-            journal.values().stream().filter(o -> now.sight(o.subject(), o.witness()) != o.sight())
+            journal.values().stream()
+                    .filter(o -> now.sight(o.subject(), o.witness()) != before.sight(o.subject(), o.witness()))
                     .forEach(o -> edits.add(new Edit.Write(id, new JournalEntry(clock.get(), "", new What.Finding(
                             new Observation(o.subject(), now.sight(o.subject(), o.witness()), o.witness())), ""))));
         }
