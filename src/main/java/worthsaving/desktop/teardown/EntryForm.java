@@ -247,6 +247,6 @@ final class EntryForm extends VBox {
         String keptDay = day.getText();
         clear();
         day.setText(keptDay);
-        kind.requestFocus(); // out of the fields, where the key for undoing undoes what is typed
+        requestFocus(); // out of the fields, where the key for undoing undoes what is typed
     }
 }

@@ -51,7 +51,12 @@ final class SpentPane extends VBox {
         Label hours = Words.whole(Figures.hours(spent.hours().value()));
         hours.setId("spent-hours");
         grid.addRow(row++, Words.wrapped(Texts.of("teardown.spent.receipts")), receipts,
-                Words.whole(range(forecast, Quantity.COST)));
+                Words.whole(price.isPresent() ? "" : range(forecast, Quantity.COST)));
+        if (price.isPresent()) {
+            grid.addRow(row++, Words.wrapped(Texts.of("teardown.spent.cash")),
+                    Words.whole(Figures.money(price.get().plus(spent.receipts()))),
+                    Words.whole(range(forecast, Quantity.COST)));
+        }
         grid.addRow(row++, Words.wrapped(Texts.of("teardown.spent.hours")), hours,
                 Words.whole(range(forecast, Quantity.HOURS)));
         Label total = Words.whole(Figures.money(spent.total()), "subheading");
