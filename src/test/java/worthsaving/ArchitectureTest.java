@@ -59,7 +59,7 @@ class ArchitectureTest {
             .whereLayer("casebook").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
             .whereLayer("ranking").mayOnlyBeAccessedByLayers("casebook", "teardown", "report", "cli", "desktop")
             .whereLayer("inspection").mayOnlyBeAccessedByLayers("ranking", "teardown", "report", "cli", "desktop")
-            .whereLayer("teardown").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
+            .whereLayer("teardown").mayOnlyBeAccessedByLayers("casebook", "report", "cli", "desktop")
             .whereLayer("sensitivity").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
             .whereLayer("shell").mayOnlyAccessLayers("quantity", "catalog", "market", "valuation")
             .whereLayer("shell").mayOnlyBeAccessedByLayers("cli", "desktop")

@@ -1,23 +1,24 @@
 package worthsaving.casebook;
 
 import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import worthsaving.casebook.JournalEntry.What;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
 import worthsaving.record.Chance;
 import worthsaving.record.FinishedCar;
 import worthsaving.record.Quantity;
+import worthsaving.teardown.Journal;
 import worthsaving.vehicle.Listing;
-import worthsaving.vehicle.Observation;
 
 /**
  * A case as it stands: the listing with its evidence, and all that was written about it since.
@@ -48,6 +49,11 @@ public record CaseFile(
         return listing.id();
     }
 
+    /** The journal as the reckoning of a teardown takes it; days are those of this computer's time zone. */
+    public Journal teardown() {
+        return new Journal(journal.stream().map(e -> e.value().line(ZoneId.systemDefault())).toList());
+    }
+
     /** Whether it comes from the invented sample and not from the user; then nothing is learnt from it. */
     public boolean invented() {
         return listing.origin().startsWith(INVENTED);
@@ -55,11 +61,12 @@ public record CaseFile(
 
     /** The listing with what the journal's findings add to its evidence; the later of two on one subject counts. */
     public Listing asKnown() {
-        Map<String, Observation> seen = new LinkedHashMap<>();
-        listing.observations().forEach(o -> seen.put(o.witness() + o.subject(), o));
-        of(What.Finding.class).forEach(f -> seen.put(f.seen().witness() + f.seen().subject(), f.seen()));
-        return new Listing(listing.id(), listing.vehicle(), listing.ask(), listing.seen(), listing.towMiles(),
-                listing.exposure(), List.copyOf(seen.values()), listing.story(), listing.origin());
+        return teardown().addedTo(listing);
+    }
+
+    /** Photos that belong to an entry. @param entry its number */
+    public List<Numbered<Photo>> photosOf(long entry) {
+        return photos.stream().filter(p -> p.value().entry().equals(Optional.of(entry))).toList();
     }
 
     /** Own hours so far. */
@@ -67,7 +74,11 @@ public record CaseFile(
         return Hours.of(works().stream().mapToDouble(w -> w.hours().value()).sum());
     }
 
-    /** Money of the receipts so far; empty without receipts. @throws IllegalArgumentException in several currencies */
+    /**
+     * Money of the receipts so far, parts among them; empty without receipts.
+     *
+     * @throws IllegalArgumentException in several currencies
+     */
     public Optional<Money> receipts() {
         return receiptEntries().stream().map(What.Receipt::paid).reduce(Money::plus);
     }
@@ -128,14 +139,16 @@ public record CaseFile(
     }
 
     private List<What.Work> works() {
-        return of(What.Work.class);
+        return of(What.Work.class).toList();
     }
 
+    /** With the parts bought for an item, which are receipts as well. */
     private List<What.Receipt> receiptEntries() {
-        return of(What.Receipt.class);
+        return Stream.concat(of(What.Receipt.class),
+                of(What.PartBought.class).map(p -> new What.Receipt(p.paid(), p.planned()))).toList();
     }
 
-    private <T extends What> List<T> of(Class<T> kind) {
-        return journal.stream().map(e -> e.value().what()).filter(kind::isInstance).map(kind::cast).toList();
+    private <T extends What> Stream<T> of(Class<T> kind) {
+        return journal.stream().map(e -> e.value().what()).filter(kind::isInstance).map(kind::cast);
     }
 }

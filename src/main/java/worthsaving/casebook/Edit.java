@@ -35,8 +35,20 @@ public sealed interface Edit {
         }
     }
 
-    /** An entry in the journal. */
-    record Write(String id, JournalEntry entry) implements Edit {
+    /**
+     * An entry in the journal.
+     *
+     * @param photos that belong to it
+     */
+    record Write(String id, JournalEntry entry, List<Photo> photos) implements Edit {
+        public Write {
+            photos = List.copyOf(photos);
+        }
+
+        public Write(String id, JournalEntry entry) {
+            this(id, entry, List.of());
+        }
+
         @Override
         public String label() {
             return "write in the journal of " + id;

@@ -73,16 +73,24 @@ final class Editing {
     private void carryOutPart(Edit edit) throws SQLException {
         if (edit instanceof Edit.Write write) {
             mustBeThere(write.id());
-            put(Table.ENTRY, EntryRows.row(next(Table.ENTRY), write.id(), write.entry()));
+            long number = next(Table.ENTRY);
+            put(Table.ENTRY, EntryRows.row(number, write.id(), write.entry()));
+            for (Photo photo : write.photos()) {
+                put(Table.PHOTO, photoRow(write.id(), photo.of(number)));
+            }
         } else if (edit instanceof Edit.Rewrite rewrite) {
             String of = existing(Table.ENTRY, rewrite.number()).text("case_id");
             put(Table.ENTRY, EntryRows.row(rewrite.number(), of, rewrite.entry()));
         } else if (edit instanceof Edit.Strike strike) {
             existing(Table.ENTRY, strike.number());
+            freePhotos(strike.number());
             remove(Table.ENTRY, List.of(strike.number()));
         } else if (edit instanceof Edit.AddPhoto add) {
             mustBeThere(add.id());
-            put(Table.PHOTO, photoRow(add));
+            if (add.photo().entry().isPresent()) {
+                mustBeOf(add.id(), existing(Table.ENTRY, add.photo().entry().get()));
+            }
+            put(Table.PHOTO, photoRow(add.id(), add.photo()));
         } else if (edit instanceof Edit.DropPhoto drop) {
             existing(Table.PHOTO, drop.number());
             remove(Table.PHOTO, List.of(drop.number()));
@@ -95,6 +103,19 @@ final class Editing {
         } else if (edit instanceof Edit.Set set) {
             putOrRemove(Table.SETTING, set.name(),
                     set.value().map(v -> new Row().with("name", set.name()).with("value", v)));
+        }
+    }
+
+    /** Photos outlive the entry that they belonged to. */
+    private void freePhotos(long entry) throws SQLException {
+        for (Row row : database.rows("SELECT * FROM photo WHERE entry = ?", entry)) {
+            put(Table.PHOTO, row.with("entry", null));
+        }
+    }
+
+    private static void mustBeOf(String id, Row entry) {
+        if (!entry.text("case_id").equals(id)) {
+            throw new Impossible("entry " + entry.whole("id") + " is none of " + id, "see the case for its number");
         }
     }
 
@@ -116,11 +137,10 @@ final class Editing {
                 .with("added", added);
     }
 
-    private Row photoRow(Edit.AddPhoto add) throws SQLException {
-        Photo photo = add.photo();
-        return new Row().with("id", next(Table.PHOTO)).with("case_id", add.id()).with("at", photo.at().toString())
+    private Row photoRow(String id, Photo photo) throws SQLException {
+        return new Row().with("id", next(Table.PHOTO)).with("case_id", id).with("at", photo.at().toString())
                 .with("stage", photo.stage()).with("path", photo.path()).with("sha256", photo.sha256())
-                .with("caption", photo.caption());
+                .with("caption", photo.caption()).with("entry", photo.entry().orElse(null));
     }
 
     private Row forecastRow(Edit.Keep keep) throws SQLException {

@@ -25,6 +25,14 @@ final class EntryRows {
         } else if (entry.what() instanceof What.Receipt receipt) {
             row.with("amount", receipt.paid().amount()).with("currency", receipt.paid().currency().getCurrencyCode())
                     .with("planned", receipt.planned().map(Money::amount).orElse(null));
+        } else if (entry.what() instanceof What.Opened opened) {
+            row.with("subject", opened.step());
+        } else if (entry.what() instanceof What.PartBought part) {
+            row.with("subject", part.item()).with("amount", part.paid().amount())
+                    .with("currency", part.paid().currency().getCurrencyCode())
+                    .with("planned", part.planned().map(Money::amount).orElse(null));
+        } else if (entry.what() instanceof What.Mended mended) {
+            row.with("subject", mended.item());
         }
         return row;
     }
@@ -36,11 +44,18 @@ final class EntryRows {
     private static String kind(What what) {
         if (what instanceof What.Note) {
             return "NOTE";
-        }
-        if (what instanceof What.Decision) {
+        } else if (what instanceof What.Decision) {
             return "DECISION";
+        } else if (what instanceof What.Finding) {
+            return "FINDING";
+        } else if (what instanceof What.Work) {
+            return "HOURS";
+        } else if (what instanceof What.Receipt) {
+            return "RECEIPT";
+        } else if (what instanceof What.Opened) {
+            return "OPENED";
         }
-        return what instanceof What.Finding ? "FINDING" : what instanceof What.Work ? "HOURS" : "RECEIPT";
+        return what instanceof What.PartBought ? "PART" : "MENDED";
     }
 
     private static What what(Row row) {
@@ -52,6 +67,10 @@ final class EntryRows {
             case "HOURS" -> new What.Work(Hours.of(row.number("amount")), planned.map(Hours::of));
             case "RECEIPT" -> new What.Receipt(Money.of(row.number("amount"), row.text("currency")),
                     planned.map(p -> Money.of(p, row.text("currency"))));
+            case "OPENED" -> new What.Opened(row.text("subject"));
+            case "PART" -> new What.PartBought(row.text("subject"), Money.of(row.number("amount"), row.text("currency")),
+                    planned.map(p -> Money.of(p, row.text("currency"))));
+            case "MENDED" -> new What.Mended(row.text("subject"));
             default -> throw new IllegalArgumentException("unknown kind of entry: " + row.text("kind"));
         };
     }

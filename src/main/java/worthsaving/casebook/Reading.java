@@ -82,7 +82,7 @@ final class Reading {
 
     private static Photo photo(Row row) {
         return new Photo(Instant.parse(row.text("at")), row.text("stage"), row.text("path"), row.text("sha256"),
-                row.text("caption"));
+                row.text("caption"), Optional.ofNullable(row.values().get("entry")).map(Long.class::cast));
     }
 
     private static Forecast forecast(Row row) {

@@ -15,7 +15,7 @@ final class Schema {
     /** "WSCB" in ASCII. */
     static final int APPLICATION_ID = 0x57534342;
 
-    static final int CURRENT = 3;
+    static final int CURRENT = 4;
 
     private Schema() {}
 

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -48,7 +49,7 @@ final class WindowLock implements AutoCloseable {
      */
     static Attempt attempt(Path casebook, Instant now) throws IOException {
         Path file = casebook.resolveSibling(casebook.getFileName() + "-lock");
-        String me = "process " + ProcessHandle.current().pid() + " since " + now;
+        String me = "process " + ProcessHandle.current().pid() + " since " + now.truncatedTo(ChronoUnit.SECONDS);
         String here = HELD_HERE.putIfAbsent(file, me);
         if (here != null) {
             return new Attempt.Held("another window of this program (" + here + ")");

@@ -18,7 +18,8 @@ import worthsaving.casebook.Casebook;
 import worthsaving.casebook.Edit;
 import worthsaving.catalog.Catalogue;
 import worthsaving.quantity.Seed;
-import worthsaving.report.CasebookReport;
+import worthsaving.report.CaseFileReport;
+import worthsaving.report.CasesReport;
 import worthsaving.vehicle.Listing;
 
 /** The user's own file of cases. */
@@ -29,7 +30,8 @@ import worthsaving.vehicle.Listing;
         mixinStandardHelpOptions = true,
         subcommands = {CasebookCommand.ListCases.class, CasebookCommand.Add.class, CasebookCommand.Show.class,
             JournalCommands.Note.class, JournalCommands.Finding.class, JournalCommands.HoursWorked.class,
-            JournalCommands.ReceiptPaid.class, JournalCommands.PhotoTaken.class, ForecastCommand.class,
+            JournalCommands.ReceiptPaid.class, JournalCommands.PhotoTaken.class, TeardownEntries.Opened.class,
+            TeardownEntries.Part.class, TeardownEntries.Mended.class, ImportCommand.class, ForecastCommand.class,
             FinishCommand.class, CasebookCommand.Drop.class, CasebookCommand.Undo.class, CasebookCommand.Redo.class,
             CasebookCommand.BackUp.class, CasebookCommand.Restore.class, RecordCommand.class, LearningCommand.class})
 final class CasebookCommand {
@@ -48,10 +50,16 @@ final class CasebookCommand {
         @Mixin
         private CasebookFile casebook;
 
+        @Mixin
+        private Output output;
+
+        @Mixin
+        private VinOption vin;
+
         @Override
         public Integer call() throws IOException {
             try (Casebook book = casebook.forReading()) {
-                CasebookReport.list(book.cases(), casebook.out());
+                output.printKept(new CasesReport(book.cases(), vin.guard()), casebook.out());
             }
             return ExitCode.OK;
         }
@@ -93,18 +101,26 @@ final class CasebookCommand {
         }
     }
 
-    @Command(name = "show", description = "Shows a case and its journal.", mixinStandardHelpOptions = true)
+    @Command(name = "show", description = "Shows a case and its journal; --csv prints the journal "
+            + "as a table that casebook import reads.", mixinStandardHelpOptions = true)
     static final class Show implements Callable<Integer> {
         @Mixin
         private CasebookFile casebook;
+
+        @Mixin
+        private Output output;
+
+        @Mixin
+        private VinOption vin;
 
         @Parameters(paramLabel = "ID", description = "Id of the case.")
         private String id;
 
         @Override
         public Integer call() throws IOException {
+            Set<String> items = CatalogueFiles.load(Resources.find()).itemsById().keySet();
             try (Casebook book = casebook.forReading()) {
-                CasebookReport.show(CasebookFile.caseOf(book, id), casebook.out());
+                output.printKept(new CaseFileReport(CasebookFile.caseOf(book, id), items, vin.guard()), casebook.out());
             }
             return ExitCode.OK;
         }

@@ -41,12 +41,17 @@ final class CasebookFile {
 
     /** @throws UserError when it cannot be opened */
     Casebook forReading() {
-        Opening opening = Casebook.open(path(), Access.READ);
+        return forReading(path(), err());
+    }
+
+    /** @throws UserError when it cannot be opened */
+    static Casebook forReading(Path path, PrintWriter err) {
+        Opening opening = Casebook.open(path, Access.READ);
         if (opening instanceof Opening.ReadOnly readOnly) {
-            err().println("Note: " + words(readOnly.why()));
+            err.println("Note: " + words(readOnly.why()));
             return readOnly.casebook();
         }
-        return opened(opening);
+        return opened(opening, err);
     }
 
     /** @throws UserError when it cannot be written */
@@ -59,15 +64,15 @@ final class CasebookFile {
             readOnly.casebook().close();
             throw new UserError(ExitCode.FILE_UNUSABLE, words(readOnly.why()));
         }
-        return opened(opening);
+        return opened(opening, err());
     }
 
-    private Casebook opened(Opening opening) {
+    private static Casebook opened(Opening opening, PrintWriter err) {
         if (opening instanceof Opening.Refused refused) {
             throw new UserError(ExitCode.FILE_UNUSABLE, words(refused.why()));
         }
         Opening.Opened opened = (Opening.Opened) opening;
-        opened.notes().forEach(note -> err().println("Note: " + note));
+        opened.notes().forEach(note -> err.println("Note: " + note));
         return opened.casebook();
     }
 

@@ -1,13 +1,10 @@
 package worthsaving.cli;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Instant;
-import java.util.HexFormat;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -19,6 +16,7 @@ import worthsaving.casebook.Edit;
 import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.JournalEntry.What;
 import worthsaving.casebook.Photo;
+import worthsaving.casebook.PhotoFile;
 import worthsaving.catalog.Catalogue;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
@@ -43,9 +41,16 @@ final class JournalCommands {
                 description = "How far the car was, such as 'driveway' or 'opened up'.")
         String stage;
 
+        @Option(names = "--on", paramLabel = "DATE", converter = Day.class, description = "Its day (default: now).")
+        LocalDate day;
+
         int write(What what, List<String> words) throws IOException {
             String text = words == null ? "" : String.join(" ", words);
-            return casebook.keep(new Edit.Write(id, new JournalEntry(Instant.now(), stage, what, text)));
+            return casebook.keep(new Edit.Write(id, new JournalEntry(at(), stage, what, text)));
+        }
+
+        Instant at() {
+            return day == null ? Instant.now() : JournalEntry.noon(day, ZoneId.systemDefault());
         }
     }
 
@@ -134,6 +139,9 @@ final class JournalCommands {
     @Command(name = "photo", description = "Notes where a photo lies, and its checksum; the picture stays where it is.",
             mixinStandardHelpOptions = true)
     static final class PhotoTaken extends Entry {
+        @Option(names = "--entry", paramLabel = "NUMBER", description = "The entry of the journal that it belongs to.")
+        private Long entry;
+
         @Parameters(index = "1", paramLabel = "FILE", description = "The picture.")
         private Path picture;
 
@@ -142,24 +150,8 @@ final class JournalCommands {
 
         @Override
         public Integer call() throws IOException {
-            Path folder = casebook.path().toAbsolutePath().getParent();
-            Path whole = picture.toAbsolutePath().normalize();
-            Path shown = whole.startsWith(folder) ? folder.relativize(whole) : whole;
-            return casebook.keep(new Edit.AddPhoto(id, new Photo(Instant.now(), stage,
-                    shown.toString().replace('\\', '/'), sha256(whole), words == null ? "" : String.join(" ", words))));
-        }
-
-        private static String sha256(Path file) throws IOException {
-            try (InputStream in = Files.newInputStream(file)) {
-                MessageDigest digest = MessageDigest.getInstance("SHA-256");
-                byte[] buffer = new byte[1 << 16];
-                for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
-                    digest.update(buffer, 0, n);
-                }
-                return HexFormat.of().formatHex(digest.digest());
-            } catch (NoSuchAlgorithmException e) {
-                throw new IllegalStateException("every Java has SHA-256", e);
-            }
+            Photo photo = PhotoFile.of(picture, casebook.path(), at(), stage, words == null ? "" : String.join(" ", words));
+            return casebook.keep(new Edit.AddPhoto(id, entry == null ? photo : photo.of(entry)));
         }
     }
 }

@@ -62,6 +62,14 @@ final class JudgingInput {
                 catalogue, ground, ground.note(asWritten), source.lot(resources, catalogue, ground, most, err));
     }
 
+    /** The same without a table, for a car that is in none. */
+    Opened openWithoutTable() throws IOException {
+        Resources resources = Resources.find();
+        Catalogue asWritten = CatalogueFiles.load(resources);
+        MarketGround ground = options.market(resources, source.today());
+        return new Opened(ground.in(asWritten), ground, ground.note(asWritten), ReadLot.none());
+    }
+
     /** @throws UserError when an option is out of range */
     JudgeSettings settings(Catalogue catalogue, Seed seed) {
         return options.settings(catalogue, seed);

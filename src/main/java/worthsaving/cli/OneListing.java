@@ -42,9 +42,24 @@ final class OneListing {
         return input.open(MOST, err);
     }
 
+    /** Catalogue and price model alone, for a car that is in no table. */
+    JudgingInput.Opened openWithoutTable() throws IOException {
+        return input.openWithoutTable();
+    }
+
+    /** The table, or what stands in its place. */
+    Path file() {
+        return input.file();
+    }
+
     /** @throws UserError when there is no such listing */
     Listing in(JudgingInput.Opened opened) throws IOException {
-        Listing listing = opened.lot().one(id, input.file());
+        return scanned(opened.lot().one(id, input.file()), opened);
+    }
+
+    /** With the trouble codes read out of it. */
+    Listing scanned(Listing read, JudgingInput.Opened opened) throws IOException {
+        Listing listing = read;
         if (codes != null) {
             listing = withCodes(listing, codes, opened, "--codes");
         }

@@ -46,6 +46,17 @@ final class Output {
         }
     }
 
+    /** Prints what the user wrote himself, which needs no warning. */
+    void printKept(Report report, PrintWriter out) throws IOException {
+        if (json()) {
+            report.json(out);
+        } else if (csv()) {
+            report.csv(out);
+        } else {
+            report.text(out);
+        }
+    }
+
     boolean csv() {
         return choice.csv;
     }

@@ -24,11 +24,20 @@ final class QuoteOptions {
 
     /** @throws UserError when an option is out of range, or there is nothing to quote */
     ShopQuote write(Appraisal appraisal, Catalogue catalogue, JudgeSettings settings) {
-        Money hourly = rate == null ? settings.terms().money(Term.SHOP_HOURLY) : positive("--rate", rate, catalogue.currency());
-        Optional<Money> most = Optional.ofNullable(ceiling).map(c -> positive("--ceiling", c, catalogue.currency()));
-        return new Quoter(catalogue, settings, hourly).write(appraisal, most)
+        return new Quoter(catalogue, settings, hourly(settings)).write(appraisal, agreed(catalogue.currency()))
                 .orElseThrow(() -> new UserError(ExitCode.SOME_ROWS_REFUSED, appraisal.listing().id()
                         + " cannot be quoted: nothing is suspected, or nothing allowed mends it; enter what was found"));
+    }
+
+    /** @throws UserError when the rate is out of range */
+    Money hourly(JudgeSettings settings) {
+        return rate == null ? settings.terms().money(Term.SHOP_HOURLY)
+                : positive("--rate", rate, settings.terms().currency());
+    }
+
+    /** @throws UserError when the ceiling is out of range */
+    Optional<Money> agreed(Currency currency) {
+        return Optional.ofNullable(ceiling).map(c -> positive("--ceiling", c, currency));
     }
 
     private static Money positive(String option, double amount, Currency currency) {

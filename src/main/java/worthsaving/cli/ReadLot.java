@@ -1,6 +1,7 @@
 package worthsaving.cli;
 
 import java.io.PrintWriter;
+import java.io.Writer;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -32,6 +33,11 @@ final class ReadLot implements LotSink {
     ReadLot(PrintWriter err, int most) {
         this.err = err;
         this.most = most;
+    }
+
+    /** Of no table. */
+    static ReadLot none() {
+        return new ReadLot(new PrintWriter(Writer.nullWriter()), 0);
     }
 
     List<Listing> listings() {

@@ -2,11 +2,7 @@ package worthsaving.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import java.io.Reader;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -16,8 +12,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import worthsaving.casebook.CaseFile;
+import worthsaving.casebook.Casebook;
 import worthsaving.catalog.Catalogue;
-import worthsaving.deal.Term;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
@@ -32,6 +29,7 @@ import worthsaving.teardown.Advice;
 import worthsaving.teardown.GoStop;
 import worthsaving.teardown.Journal;
 import worthsaving.teardown.JournalReader;
+import worthsaving.teardown.OwnerJob;
 import worthsaving.teardown.TeardownTerms;
 import worthsaving.vehicle.Listing;
 
@@ -39,9 +37,10 @@ import worthsaving.vehicle.Listing;
 @Command(
         name = "teardown",
         description = "For a car that is bought: what was spent (not counted), whether to go on, look further or "
-                + "stop, what would stop it, where to look first, when to call the owner. The journal is a table with "
-                + "the columns stage, kind, what, value, when; kinds: opened, finding, item, hours, paid, part, "
-                + "mended, note.",
+                + "stop, what would stop it, where to look first, when to call the owner. FILE is a table of listings; "
+                + "its --journal is a table with the columns stage, kind, what, value, when; kinds: opened, finding, "
+                + "item, hours, paid, part, mended, decision, note. With --casebook, FILE is the id of a case, and its "
+                + "journal counts.",
         mixinStandardHelpOptions = true)
 final class TeardownCommand implements Callable<Integer> {
 
@@ -54,12 +53,17 @@ final class TeardownCommand implements Callable<Integer> {
     @Mixin
     private Output output;
 
+    @Mixin
+    private VinOption vin;
+
+    @Mixin
+    private QuoteOptions wishes;
+
     @Option(names = "--journal", paramLabel = "FILE", description = "The journal (default: nothing done yet).")
     private Path file;
 
-    @Option(names = "--rate", paramLabel = "MONEY",
-            description = "The workshop's hour, when it is an owner's car (default: the catalogue's shop_hourly).")
-    private Double rate;
+    @Option(names = "--casebook", paramLabel = "FILE", description = "The casebook that the case and its journal are in.")
+    private Path casebook;
 
     @Option(names = "--closing-share", paramLabel = "SHARE",
             description = "Share of an access step's hours that closing it again takes, 0 to 1 (default: 0.5, a guess).")
@@ -68,36 +72,60 @@ final class TeardownCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
+    /**
+     * A car and what was done to it.
+     *
+     * @param told what was wrong with the journal's table, by row
+     */
+    private record Work(Listing listing, Journal journal, List<String> told) {}
+
     @Override
     public Integer call() throws IOException {
         PrintWriter err = spec.commandLine().getErr();
-        JudgingInput.Opened opened = one.open(err);
+        JudgingInput.Opened opened = casebook == null ? one.open(err) : one.openWithoutTable();
         Catalogue catalogue = opened.catalogue();
-        Listing listing = one.in(opened);
         JudgeSettings settings = one.settings(catalogue, main.seed());
-        JournalReader.Reading reading = reading(catalogue, settings);
-        reading.faults().forEach(err::println);
-        Journal journal = reading.journal();
+        Work work = casebook == null ? ofTable(opened, settings) : ofCasebook(opened, settings);
+        work.told().forEach(err::println);
         Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons, settings);
-        PreparedListing prepared = prepared(judge.prepare(journal.addedTo(listing)), listing.id());
-        Advice advice = new GoStop(catalogue, settings, terms()).advise(prepared, journal);
-        Money hourly = rate(catalogue.currency());
-        Money shop = hourly == null ? settings.terms().money(Term.SHOP_HOURLY) : hourly;
-        Appraisal appraisal = prepared.appraise(settings.terms(), settings.rule(), listing.ask().get());
+        PreparedListing prepared = prepared(judge.prepare(work.journal().addedTo(work.listing())), work.listing().id());
+        Advice advice = new GoStop(catalogue, settings, terms()).advise(prepared, work.journal());
+        Money hourly = wishes.hourly(settings);
+        OwnerJob job = OwnerJob.of(work.journal(), hourly, wishes.agreed(settings.terms().currency()));
+        Appraisal appraisal = prepared.appraise(settings.terms(), settings.rule(), work.listing().ask().get());
         Optional<ShopQuote> quote =
-                new Quoter(catalogue, settings, shop, journal.opened()).write(appraisal, Optional.empty());
-        output.print(new TeardownReport(listing.id() + ", " + listing.vehicle().label(), advice, quote,
-                journal.hours().at(shop)), spec.commandLine().getOut(), opened.note());
-        return reading.faults().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
+                new Quoter(catalogue, settings, hourly, work.journal().opened()).write(appraisal, job.left());
+        output.print(new TeardownReport(vin.guard().text(work.listing().id()) + ", " + work.listing().vehicle().label(),
+                advice, quote, job), spec.commandLine().getOut(), opened.note());
+        return work.told().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
     }
 
-    private JournalReader.Reading reading(Catalogue catalogue, JudgeSettings settings) throws IOException {
-        if (file == null) {
-            return new JournalReader.Reading(Journal.EMPTY, List.of());
+    private Work ofTable(JudgingInput.Opened opened, JudgeSettings settings) throws IOException {
+        Listing listing = one.in(opened);
+        JournalReader.Reading reading = file == null ? new JournalReader.Reading(Journal.EMPTY, List.of())
+                : JournalFile.read(file, opened.catalogue(), settings.terms().currency());
+        return new Work(listing, reading.journal(), reading.faults());
+    }
+
+    /** @throws UserError when there is no such case, or its money is not that of the market */
+    private Work ofCasebook(JudgingInput.Opened opened, JudgeSettings settings) throws IOException {
+        if (file != null) {
+            throw new UserError(ExitCode.USAGE, "A case has its journal in the casebook: leave out --journal, or take the "
+                    + "table into it with: worthsaving casebook import");
         }
-        try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
-            return JournalReader.read(file.getFileName().toString(), in, catalogue, settings.terms().currency());
+        String id = one.file().toString();
+        CaseFile found;
+        try (Casebook book = CasebookFile.forReading(casebook, spec.commandLine().getErr())) {
+            found = CasebookFile.caseOf(book, id);
         }
+        Journal journal = found.teardown();
+        try {
+            journal.paid(Money.zero(settings.terms().currency()));
+        } catch (IllegalArgumentException e) {
+            throw new UserError(ExitCode.USAGE, "The journal of " + id + " is in another currency than the price model's "
+                    + "market (" + settings.terms().currency() + "); choose the model with --model");
+        }
+        return new Work(one.scanned(found.listing(), opened), journal, List.of());
     }
 
     private static PreparedListing prepared(Preparation preparation, String id) {
@@ -115,12 +143,5 @@ final class TeardownCommand implements Callable<Integer> {
         } catch (IllegalArgumentException e) {
             throw new UserError(ExitCode.USAGE, e.getMessage());
         }
-    }
-
-    private Money rate(Currency currency) {
-        if (rate != null && (!(rate > 0) || Double.isInfinite(rate))) {
-            throw new UserError(ExitCode.USAGE, "--rate must be above zero, not " + rate);
-        }
-        return rate == null ? null : new Money(rate, currency);
     }
 }

@@ -33,6 +33,7 @@ final class Menus extends MenuBar {
         view.getItems().addAll(
                 item(Shortcuts.LOT, bench::showLot),
                 item(Shortcuts.CAR, bench::showCar),
+                item(Shortcuts.TEARDOWN, bench::showTeardown),
                 item(Shortcuts.MARKET, bench::showMarket),
                 item(Shortcuts.CATALOGUE, bench::showCatalogue),
                 item(Shortcuts.RECORD, bench::showRecord),

@@ -82,7 +82,7 @@ public final class ProjectFolder implements MarketShelf {
     public Sample sample(Ground ground) {
         try {
             return new SampleFiles(home.resolve(SAMPLES), worthsaving.intake.Vocabulary.of(
-                    ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.today()).read();
+                    ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.catalogue(), ground.today()).read();
         } catch (UncheckedIOException | IllegalStateException | IllegalArgumentException e) {
             throw new CannotStart(Texts.of("start.sample", SAMPLES, told(e)));
         }

@@ -17,6 +17,7 @@ public enum Shortcuts {
     REDO(KeyCode.Y),
     LOT(KeyCode.DIGIT1),
     CAR(KeyCode.DIGIT2),
+    TEARDOWN(KeyCode.DIGIT3),
     MARKET(KeyCode.DIGIT4),
     CATALOGUE(KeyCode.DIGIT5),
     RECORD(KeyCode.DIGIT6),

@@ -33,7 +33,7 @@ final class ShortcutsBox {
             grid.addRow(row++, Words.whole(shortcut.keys().getDisplayText(), "subheading"),
                     Words.whole(Texts.of("menu", shortcut)));
         }
-        for (String key : new String[] {"open_car", "why", "tick", "slider"}) {
+        for (String key : new String[] {"open_car", "drop", "why", "tick", "slider"}) {
             grid.addRow(row++, Words.whole(Texts.of("keys.press." + key), "subheading"),
                     Words.whole(Texts.of("keys.does." + key)));
         }

@@ -47,6 +47,8 @@ import worthsaving.desktop.market.MarketShelf;
 import worthsaving.desktop.market.MarketView;
 import worthsaving.desktop.record.RecordModel;
 import worthsaving.desktop.record.RecordView;
+import worthsaving.desktop.teardown.TeardownModel;
+import worthsaving.desktop.teardown.TeardownView;
 import worthsaving.record.Learning;
 import worthsaving.vehicle.Listing;
 
@@ -74,6 +76,9 @@ public final class Workbench extends BorderPane {
     private final ToggleButton recordSwitch = screenSwitch("screen.record");
     private final RecordModel record;
     private final RecordView recordView;
+    private final ToggleButton teardownSwitch = screenSwitch("screen.teardown");
+    private final TeardownModel teardown;
+    private final TeardownView teardownView;
     private final ReadOnlyStringWrapper undoLabel = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper redoLabel = new ReadOnlyStringWrapper("");
     /** Without what finished cars have taught. */
@@ -104,6 +109,9 @@ public final class Workbench extends BorderPane {
         this.record = new RecordModel(book, ground, background, screen);
         this.recordView = new RecordView(record, look);
         recordSwitch.setOnAction(e -> showRecord());
+        this.teardown = new TeardownModel(book, ground, background, screen);
+        this.teardownView = new TeardownView(teardown, background, screen, ground::today, look.textSizeProperty());
+        teardownSwitch.setOnAction(e -> showTeardown());
         book.revisionProperty().addListener(o -> follow());
         label(undoLabel, book.undoLabelProperty());
         label(redoLabel, book.redoLabelProperty());
@@ -116,8 +124,8 @@ public final class Workbench extends BorderPane {
         HBox.setHgrow(space, Priority.ALWAYS);
         Label product = new Label(Texts.of("product"));
         product.getStyleClass().add("product");
-        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, marketSwitch, catalogueSwitch, recordSwitch, space,
-                BookStrip.said(book));
+        HBox bar = new HBox(product, new Menus(this), lotSwitch, carSwitch, teardownSwitch, marketSwitch, catalogueSwitch,
+                recordSwitch, space, BookStrip.said(book));
         bar.getStyleClass().add("bar");
         setTop(new VBox(bar, new BookStrip(book)));
         show(lotView, lotSwitch);
@@ -181,6 +189,8 @@ public final class Workbench extends BorderPane {
             carView.find();
         } else if (getCenter() == catalogueView) {
             catalogueView.find();
+        } else if (getCenter() == teardownView) {
+            teardownView.find();
         } else if (getCenter() == lotView) {
             lotView.find();
         }
@@ -260,6 +270,20 @@ public final class Workbench extends BorderPane {
         }
     }
 
+    /** The teardown of the car that is worked on, or of one that is under way. */
+    public void showTeardown() {
+        teardown.open(car.isOpen() ? Optional.of(car.scenarioProperty().get().listing()) : Optional.empty());
+        show(teardownView, teardownSwitch);
+    }
+
+    public TeardownModel teardown() {
+        return teardown;
+    }
+
+    TeardownView teardownView() {
+        return teardownView;
+    }
+
     /** What came of finished cars, and what they teach. */
     public void showRecord() {
         show(recordView, recordSwitch);
@@ -303,6 +327,7 @@ public final class Workbench extends BorderPane {
         car.use(ground);
         sheet.use(ground);
         catalogue.use(ground);
+        teardown.use(ground);
     }
 
     /** Works on a car of the lot. */

@@ -6,12 +6,13 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import worthsaving.deal.Outcome;
-import worthsaving.quantity.Money;
 import worthsaving.ranking.ShopQuote;
 import worthsaving.teardown.Advice;
 import worthsaving.teardown.Advice.Choice;
 import worthsaving.teardown.Advice.Rule;
 import worthsaving.teardown.Move;
+import worthsaving.teardown.Opening;
+import worthsaving.teardown.OwnerJob;
 
 /** Go on or stop, printed. */
 public final class TeardownReport implements Report {
@@ -20,24 +21,23 @@ public final class TeardownReport implements Report {
     private static final int OPTIONS_SHOWN = 8;
     private static final int PLACES_SHOWN = 10;
     private static final int RESULTS_SHOWN = 4;
-    private static final int CALLS_SHOWN = 8;
     private static final String CAUTION = "Stands on rated points, fuel pressure relieved, battery off where airbags or"
             + " high voltage are near; trained persons only on high voltage. Local rules come first.";
 
     private final String car;
     private final Advice advice;
     private final Optional<ShopQuote> quote;
-    private final Money billed;
+    private final OwnerJob job;
 
     /**
      * @param quote for what is left to do, at a workshop's rate; empty when nothing is suspected any more
-     * @param billed hours so far at the workshop's rate
+     * @param job what is on the owner's bill
      */
-    public TeardownReport(String car, Advice advice, Optional<ShopQuote> quote, Money billed) {
+    public TeardownReport(String car, Advice advice, Optional<ShopQuote> quote, OwnerJob job) {
         this.car = car;
         this.advice = advice;
         this.quote = quote;
-        this.billed = billed;
+        this.job = job;
     }
 
     @Override
@@ -46,6 +46,9 @@ public final class TeardownReport implements Report {
         say(out, "Spent so far, not counted: " + Words.whole(advice.spent().receipts()) + " in receipts and "
                 + Words.hours(advice.spent().hours().value()) + " hours, " + Words.whole(advice.spent().total())
                 + " together. It is gone whatever is done next.");
+        if (!advice.openings().isEmpty()) {
+            openings(out);
+        }
         title(out, headline());
         plan(out, advice.best(), "  ");
         options(out);
@@ -139,21 +142,20 @@ public final class TeardownReport implements Report {
                 + Words.hours(advice.order().plainHours().orElse(0)) + " by plain likelihood.");
     }
 
-    private void calls(Appendable out) throws IOException {
-        if (quote.isEmpty()) {
-            return;
+    private void openings(Appendable out) throws IOException {
+        title(out, "How far it is open");
+        TextTable table = new TextTable().left("step", 64).left("").right("opening it").right("hours there and back");
+        for (Opening o : advice.openings()) {
+            table.row(o.name(), o.open() ? "open" : o.next() ? "next" : "behind others",
+                    o.open() ? "" : Words.whole(o.cost()), o.open() ? "" : Words.hours(o.hours().value()));
         }
-        ShopQuote q = quote.get();
-        title(out, "Work for an owner");
-        say(out, "On the bill " + Words.whole(billed) + "; what is left " + Words.whole(q.price().mean())
-                + " on average, not over " + Words.whole(q.notExceeded(.95)) + " with 95 %. Ceiling to agree for the"
-                + " rest: " + Words.whole(q.ceiling()) + ", all in all " + Words.whole(billed.plus(q.ceiling())) + "; "
-                + Words.percent(q.chanceAbove(q.ceiling())) + " chance that it is not enough.");
-        for (ShopQuote.CallPoint c : q.calls().stream().limit(CALLS_SHOWN).toList()) {
-            say(out, "- call the owner when " + c.name() + (c.sound() ? " is sound" : " has failed too") + " ("
-                    + Words.percent(c.chance()) + "): " + (c.change().amount() < 0 ? "" : "+")
-                    + Words.whole(c.change()) + ", the rest then " + Words.whole(c.price())
-                    + (c.price().compareTo(q.ceiling()) > 0 ? ", over the ceiling" : ""));
+        table.write(out);
+    }
+
+    private void calls(Appendable out) throws IOException {
+        if (quote.isPresent()) {
+            out.append('\n');
+            new OwnerSection(quote.get(), job).text(out);
         }
     }
 
@@ -176,14 +178,20 @@ public final class TeardownReport implements Report {
 
     @Override
     public void json(Appendable out) throws IOException {
+        Advice.Spent spent = advice.spent();
         JsonReport json = new JsonReport(out, "worthsaving/teardown", VERSION)
                 .field("car", car)
-                .field("spent_not_counted", advice.spent().total().amount())
+                .field("spent_not_counted", spent.total().amount())
+                .field("spent", Map.of("receipts", spent.receipts().amount(), "hours", spent.hours().value()))
                 .field("now", kind(advice.best()))
                 .field("what", advice.best().name())
                 .field("worth", advice.best().worth().amount())
                 .field("exact", advice.exact())
                 .field("cost_to_finish", advice.costToFinish().map(Outcome::mean).orElse(null))
+                .field("cost_to_finish_80", advice.costToFinish()
+                        .map(c -> List.of(c.quantile(.1), c.quantile(.9))).orElse(null))
+                .field("closing_hours", advice.closing().value())
+                .field("chance_of_unit", advice.chanceOfUnit())
                 .field("chance_stop_is_better", advice.chanceStopIsBetter());
         json.beginList("options");
         for (Choice c : advice.options()) {
@@ -193,14 +201,23 @@ public final class TeardownReport implements Report {
         }
         json.endList().beginList("rules");
         for (Rule r : advice.rules()) {
-            json.element(Map.of("id", r.id(), "chance", r.chance(), "then", r.then().name().toLowerCase(Locale.ROOT),
-                    "finish", r.goOn().amount(), "stop", r.stop().amount()));
+            json.element(Map.of("id", r.id(), "name", r.name(), "chance", r.chance(), "then",
+                    r.then().name().toLowerCase(Locale.ROOT), "finish", r.goOn().amount(), "stop", r.stop().amount()));
         }
         json.endList().beginList("order");
         for (Advice.Place p : advice.order().places()) {
             json.element(Map.of("item", p.item(), "chance", p.chance(), "hours", p.hours()));
         }
-        json.endList().field("cautions", List.copyOf(advice.cautions())).end();
+        json.endList().beginList("openings");
+        for (Opening o : advice.openings()) {
+            json.element(Map.of("step", o.id(), "open", o.open(), "next", o.next(), "hours", o.hours().value(), "cost",
+                    o.cost().amount(), "shows", o.shows().stream().map(Opening.Suspect::item).toList()));
+        }
+        json.endList();
+        if (quote.isPresent()) {
+            json.field("owner", new OwnerSection(quote.get(), job).fields());
+        }
+        json.field("cautions", List.copyOf(advice.cautions())).end();
     }
 
     private static String kind(Move move) {

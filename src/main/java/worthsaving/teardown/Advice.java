@@ -21,6 +21,7 @@ import worthsaving.quantity.Money;
  * @param chanceStopIsBetter that finishing, in the end, brings less than stopping now
  * @param nextStage the opening or check that is worth most now
  * @param rules what, if found, changes the answer; likeliest first
+ * @param openings how far it is open, and what opening further costs and shows
  * @param order in which to look if one item is behind the complaint
  * @param cautions the usual ones for what may be worked on
  */
@@ -35,6 +36,7 @@ public record Advice(
         double chanceStopIsBetter,
         Optional<Choice> nextStage,
         List<Rule> rules,
+        List<Opening> openings,
         SearchOrder order,
         List<String> cautions) {
 
@@ -69,6 +71,7 @@ public record Advice(
     public Advice {
         options = List.copyOf(options);
         rules = List.copyOf(rules);
+        openings = List.copyOf(openings);
         cautions = List.copyOf(cautions);
     }
 

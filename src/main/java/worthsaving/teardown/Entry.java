@@ -32,6 +32,13 @@ public sealed interface Entry {
     /** An item mended, no longer to be reckoned with. */
     record Mended(String stage, String item, String when) implements Entry {}
 
+    /** Go on, stop, or another way out; the text says which. */
+    record Decision(String stage, String text, String when) implements Entry {
+        public Decision {
+            Objects.requireNonNull(text, "text");
+        }
+    }
+
     record Note(String stage, String text, String when) implements Entry {
         public Note {
             Objects.requireNonNull(text, "text");

@@ -75,7 +75,7 @@ public final class GoStop {
                 car.costToFinish().map(cost -> shifted(cost, car.closingCost())), car.closing(),
                 car.chanceOfUnit(), chanceStopIsBetter(car, whole, now),
                 options.stream().filter(o -> o.move().kind() == Kind.LOOK).findFirst(),
-                rules(car, diagnosis, given, now.kind()),
+                rules(car, diagnosis, given, now.kind()), Openings.of(catalogue, car),
                 Searching.order(catalogue, car, diagnosis, terms), cautions(car));
     }
 

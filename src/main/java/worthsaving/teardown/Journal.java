@@ -1,7 +1,9 @@
 package worthsaving.teardown;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -59,12 +61,13 @@ public record Journal(List<Entry> entries) {
                 of(Entry.PartBought.class).map(Entry.PartBought::amount)).reduce(zero, Money::plus);
     }
 
-    /** The listing with what the journal saw: own eyes, later lines overruling earlier ones. */
+    /** The listing with what the journal saw; of what one witness says of one subject the latest counts. */
     public Listing addedTo(Listing listing) {
-        List<Observation> all = new ArrayList<>(listing.observations());
-        all.addAll(observations());
+        Map<String, Observation> all = new LinkedHashMap<>();
+        Stream.concat(listing.observations().stream(), observations().stream())
+                .forEach(o -> all.put(o.witness() + o.subject(), o));
         return new Listing(listing.id(), listing.vehicle(), listing.ask(), listing.seen(), listing.towMiles(),
-                listing.exposure(), all, listing.story(), listing.origin());
+                listing.exposure(), List.copyOf(all.values()), listing.story(), listing.origin());
     }
 
     private <E extends Entry> Set<String> ids(Class<E> kind, Function<E, String> id) {

@@ -19,8 +19,8 @@ import worthsaving.quantity.Money;
 import worthsaving.vehicle.Observation;
 
 /**
- * Reads a journal from a table with the columns stage, kind, what, value, when. Good rows are kept, bad ones
- * named with line, column and mend.
+ * Reads a journal from a table with the columns stage, kind, what, value, when and, if wished, witness; others are passed
+ * over. Good rows are kept, bad ones named with line, column and mend.
  */
 public final class JournalReader {
 
@@ -28,7 +28,7 @@ public final class JournalReader {
             .setHeader().setSkipHeaderRecord(true).setCommentMarker('#').setIgnoreSurroundingSpaces(true)
             .setIgnoreEmptyLines(true).get();
     private static final List<String> COLUMNS = List.of("stage", "kind", "what", "value", "when");
-    private static final String KINDS = "opened, finding, item, hours, paid, part, mended or note";
+    private static final String KINDS = "opened, finding, item, hours, paid, part, mended, decision or note";
     private static final double MOST_HOURS = 1_000;
     private static final double MOST_MONEY = 1_000_000;
 
@@ -90,7 +90,7 @@ public final class JournalReader {
 
     private void row(CSVRecord row, long line) {
         if (!row.isConsistent()) {
-            faults.add(file + ", line " + line + ": has " + row.size() + " cells instead of " + COLUMNS.size()
+            faults.add(file + ", line " + line + ": has " + row.size() + " cells instead of " + row.getParser().getHeaderNames().size()
                     + "; quote a text that holds a comma");
             return;
         }
@@ -107,14 +107,15 @@ public final class JournalReader {
         return switch (row.get("kind").toLowerCase(Locale.ROOT)) {
             case "opened" -> new Entry.Opened(stage, known(what, steps, "an access step"), when);
             case "finding" -> new Entry.Seen(stage, new Observation(known(what, findings, "a finding"),
-                    sight(row.get("value"), "present", "absent"), Observation.Witness.OWN_EYES), when);
+                    sight(row.get("value"), "present", "absent"), witness(row)), when);
             case "item" -> new Entry.Seen(stage, new Observation(known(what, items, "a failure item"),
-                    sight(row.get("value"), "failed", "sound"), Observation.Witness.OWN_EYES), when);
+                    sight(row.get("value"), "failed", "sound"), witness(row)), when);
             case "hours" -> new Entry.Worked(stage, what, Hours.of(number(row, MOST_HOURS)), when);
             case "paid" -> new Entry.Paid(stage, what, new Money(number(row, MOST_MONEY), currency), when);
             case "part" -> new Entry.PartBought(stage, known(what, items, "a failure item"),
                     new Money(number(row, MOST_MONEY), currency), when);
             case "mended" -> new Entry.Mended(stage, known(what, items, "a failure item"), when);
+            case "decision" -> new Entry.Decision(stage, what, when);
             case "note" -> new Entry.Note(stage, what, when);
             default -> throw new Unusable("kind: '" + row.get("kind") + "' must be " + KINDS);
         };
@@ -138,6 +139,18 @@ public final class JournalReader {
             return Observation.Sight.UNSURE;
         }
         throw new Unusable("value: '" + text + "' must be " + yes + ", " + no + " or unsure");
+    }
+
+    /** Own eyes where the table has no such column. */
+    private static Observation.Witness witness(CSVRecord row) throws Unusable {
+        String text = row.isMapped("witness") ? row.get("witness") : "";
+        if (text.isEmpty() || text.equalsIgnoreCase("own_eyes")) {
+            return Observation.Witness.OWN_EYES;
+        }
+        if (text.equalsIgnoreCase("seller")) {
+            return Observation.Witness.SELLER;
+        }
+        throw new Unusable("witness: '" + text + "' must be own_eyes or seller, or blank");
     }
 
     private static double number(CSVRecord row, double most) throws Unusable {

@@ -112,13 +112,17 @@ final class Cases {
     }
 
     static JournalEntry entry(SplittableRandom random) {
-        What what = switch (random.nextInt(5)) {
+        What what = switch (random.nextInt(8)) {
             case 0 -> new What.Note();
             case 1 -> new What.Decision();
             case 2 -> new What.Finding(new Observation("F" + random.nextInt(9), one(random, Observation.Sight.values()),
                     Observation.Witness.OWN_EYES));
             case 3 -> new What.Work(Hours.of(random.nextDouble() * 9),
                     random.nextBoolean() ? Optional.of(Hours.of(2)) : Optional.empty());
+            case 4 -> new What.Opened("STEP" + random.nextInt(5));
+            case 5 -> new What.Mended("ITEM" + random.nextInt(5));
+            case 6 -> new What.PartBought("ITEM" + random.nextInt(5), Money.usd(random.nextDouble() * 900),
+                    random.nextBoolean() ? Optional.of(Money.usd(100)) : Optional.empty());
             default -> new What.Receipt(Money.usd(random.nextDouble() * 900),
                     random.nextBoolean() ? Optional.of(Money.usd(100)) : Optional.empty());
         };
@@ -130,6 +134,10 @@ final class Cases {
         return new Photo(NOON, "opened up", "photos/" + random.nextInt(99) + ".jpg", "0123456789abcdef".repeat(4), "rust");
     }
 
+    static Photo photo(SplittableRandom random, long entry) {
+        return photo(random).of(entry);
+    }
+
     /** Some edit that the casebook as it stands allows. */
     static Edit edit(Casebook book, SplittableRandom random) {
         List<CaseFile> cases = book.cases();
@@ -138,7 +146,7 @@ final class Cases {
         }
         CaseFile some = cases.get(random.nextInt(cases.size()));
         List<Numbered<JournalEntry>> journal = some.journal();
-        return switch (random.nextInt(11)) {
+        return switch (random.nextInt(12)) {
             case 0 -> new Edit.ChangeCase(listing(some.id(), random));
             case 1 -> cases.size() > 2 ? new Edit.DropCase(some.id()) : new Edit.Write(some.id(), entry(random));
             case 2 -> new Edit.Keep(some.id(), forecast(random));
@@ -155,6 +163,8 @@ final class Cases {
                     : new Edit.Rewrite(journal.get(random.nextInt(journal.size())).number(), entry(random));
             case 9 -> new Edit.Several("two at once", List.of(
                     new Edit.Write(some.id(), entry(random)), new Edit.Keep(some.id(), forecast(random))));
+            case 10 -> new Edit.AddPhoto(some.id(), journal.isEmpty() ? photo(random)
+                    : photo(random, journal.get(random.nextInt(journal.size())).number()));
             default -> new Edit.Write(some.id(), entry(random));
         };
     }

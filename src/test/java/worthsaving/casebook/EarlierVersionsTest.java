@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -45,8 +47,10 @@ class EarlierVersionsTest {
     private static void check(Casebook book, int version) {
         assertThat(book.cases()).extracting(CaseFile::id).containsExactly("OLD1", "OLD2");
         CaseFile old = book.caseOf("OLD1").orElseThrow();
-        assertThat(old.listing().vehicle().year().get()).contains(2014);
-        assertThat(old.listing().observations()).hasSize(2);
+        assertThat(old.listing().vehicle().year().get()).isEqualTo(version < 3 ? Optional.of(2014) : Optional.empty());
+        CaseFile second = book.caseOf("OLD2").orElseThrow();
+        assertThat(second.listing().vehicle().year().get()).contains(version < 3 ? 2025 : 1999);
+        assertThat(second.listing().observations()).hasSize(3);
         assertThat(old.hours()).isEqualTo(Hours.of(3.25));
         assertThat(old.receipts()).contains(Money.usd(181.37));
         assertThat(old.journal()).extracting(e -> e.value().text()).containsExactly("valve cover off", "chain kit");
@@ -54,9 +58,12 @@ class EarlierVersionsTest {
         assertThat(old.actual()).hasValueSatisfying(a -> {
             assertThat(a.days()).isEqualTo(40);
             assertThat(a.cost()).isEqualTo(Money.usd(3_150.55));
-            assertThat(a.items()).isEmpty();
-            assertThat(a.daysToSell()).isEqualTo(OptionalDouble.empty());
+            assertThat(a.items()).isEqualTo(version < 3 ? Map.of() : Map.of("HV_PACK", true, "WATER_PUMP", false));
+            assertThat(a.daysToSell()).isEqualTo(version < 3 ? OptionalDouble.empty() : OptionalDouble.of(9));
         });
+        assertThat(old.finished().orElseThrow().speed())
+                .isEqualTo(version < 3 ? OptionalDouble.empty() : OptionalDouble.of(1.3));
+        assertThat(old.teardown().entries()).hasSize(2);
         assertThat(book.settings()).containsEntry("learn.speed", "off");
         assertThat(book.caseOf("OLD2").orElseThrow().photos()).hasSize(version > 1 ? 1 : 0);
     }
@@ -134,7 +141,8 @@ class EarlierVersionsTest {
     @CsvSource({
         "1, 58759c5cabc6aca1fd5c673cd152c4727f13cb5c952adb25e2da2dcf30e3b965",
         "2, 6240286e53fbcda9dd41777b8751d68c935e498845874243817f46d4732536c9",
-        "3, 1999de00b3cbc8ac181ccbdfe0a513659c5ad73bd42f58e7b78657388f045207"
+        "3, 1999de00b3cbc8ac181ccbdfe0a513659c5ad73bd42f58e7b78657388f045207",
+        "4, 662e2907a1b58070ee452e34b008ece726e6ef57c8356f1c76784526c01df893"
     })
     void the_scripts_are_as_they_were(int version, String sha256) throws Exception {
         byte[] digest = MessageDigest.getInstance("SHA-256").digest(Schema.script(version).getBytes(StandardCharsets.UTF_8));

@@ -98,6 +98,10 @@ class CasebookCommandTest {
         assertThat(run("show", "XX").err()).contains("There is no case XX");
         assertThat(run("note", "XX", "hello").err()).contains("there is no case XX");
         assertThat(run("finding", "L01", "NO_SUCH").err()).contains("no finding or failure item 'NO_SUCH'");
+        assertThat(run("opened", "L01", "ROOF_OFF").err()).contains("no access step 'ROOF_OFF'");
+        assertThat(run("part", "L01", "NOPE", "3").err()).contains("no failure item 'NOPE'");
+        assertThat(run("mended", "L01", "NOPE").err()).contains("no failure item 'NOPE'");
+        assertThat(run("import", "L01", "nowhere.csv").code()).isEqualTo(ExitCode.FILE_UNUSABLE);
         assertThat(run("hours", "L01", "--", "-2").err()).contains("hours must be zero or more");
         assertThat(run("finish", "L01", "--paid", "1", "--sold", "2", "--bought-on", "2026-02-01", "--sold-on",
                 "2026-01-01").err()).contains("before it was bought");

@@ -60,6 +60,35 @@ class ExportsTest {
         assertThat(output.at("/format").asText()).isEqualTo("worthsaving/" + schema);
     }
 
+    /** Every kind of entry, a photo, a forecast and an end, so that every property is met. */
+    @ParameterizedTest
+    @CsvSource({"list, casebook", "show, casebook-case"})
+    void json_of_a_casebook_is_what_its_schema_says_and_nothing_more(String command, String schema) throws IOException {
+        Path file = folder.resolve("casebook.db");
+        Books.worked(file, lot);
+        List<String> args = new ArrayList<>(List.of("casebook", command, "--casebook", file.toString(), "--json"));
+        if (command.equals("show")) {
+            args.add("=A1");
+        }
+        described(schema, Run.of(args.toArray(String[]::new)));
+    }
+
+    @Test
+    void json_of_a_teardown_is_what_its_schema_says_and_nothing_more() throws IOException {
+        described("teardown", Run.of("teardown", "shared/samples/lot.csv", "--id", "L01", "--journal",
+                "shared/samples/teardown_L01.csv", "--ceiling", "6000", "--today", "2026-01-15", "--json"));
+    }
+
+    private static void described(String schema, Run run) throws IOException {
+        assertThat(run.code()).as(run.err()).isZero();
+        JsonNode described = JSON.readTree(SCHEMAS.resolve(schema + ".schema.json").toFile());
+        JsonNode output = JSON.readTree(run.out());
+        assertThat(faults(described, output)).isEmpty();
+        closeAll(described);
+        assertThat(faults(described, output)).isEmpty();
+        assertThat(output.at("/format").asText()).isEqualTo("worthsaving/" + schema);
+    }
+
     /** The validator would notice: each of these is wrong in one place. */
     @Test
     void the_schema_refuses_what_is_wrong() throws IOException {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -43,6 +44,67 @@ class TeardownCommandTest {
 
         assertThat(run.code()).isEqualTo(ExitCode.FILE_UNUSABLE);
         assertThat(run.err()).contains("There is no file nowhere.csv");
+    }
+
+    @Test
+    void a_case_of_the_casebook_gives_the_same_as_its_table() throws IOException {
+        Path book = folder.resolve("casebook.db");
+        Books.ok(book, "add", LOT);
+        assertThat(Books.ok(book, "import", "L01", "shared/samples/teardown_L01.csv").out())
+                .isEqualTo("Kept: import 11 lines from teardown_L01.csv into the journal of L01\n");
+
+        Run table = Run.of("teardown", LOT, "--id", "L01", "--journal", "shared/samples/teardown_L01.csv", "--json");
+        Run kept = Run.of("teardown", "L01", "--casebook", book.toString(), "--json");
+        assertThat(kept.err()).isEmpty();
+        assertThat(kept.out()).isEqualTo(table.out());
+
+        assertThat(Run.of("teardown", "XX", "--casebook", book.toString()).err()).contains("There is no case XX");
+        assertThat(Run.of("teardown", "L01", "--casebook", book.toString(), "--journal", "x.csv").err())
+                .contains("casebook import");
+    }
+
+    @Test
+    void a_journal_goes_out_as_a_table_and_comes_in_again() throws IOException {
+        Path book = folder.resolve("casebook.db");
+        Path lot = Files.writeString(folder.resolve("lot.csv"), "id,year,make,model,odometer,price,present\n"
+                + "=A1,2014,honda,civic,98000,900,NO_CRANK\nA2,2014,honda,civic,98000,900,NO_CRANK\n");
+        Books.worked(book, lot.toString());
+        Books.ok(book, "finding", "=A1", "KNOCKS", "--seller");
+        Path table = Files.writeString(folder.resolve("out.csv"), Books.ok(book, "show", "=A1", "--csv").out());
+
+        assertThat(Books.ok(book, "import", "A2", table.toString()).out()).contains("import 9 lines");
+        Path again = Files.writeString(folder.resolve("again.csv"), Books.ok(book, "show", "A2", "--csv").out());
+        assertThat(essentials(again)).isEqualTo(essentials(table)).anyMatch(l -> l.contains("seller"));
+        Run twice = Books.ok(book, "import", "A2", table.toString());
+        assertThat(twice.err()).contains("9 lines are in the journal already");
+        assertThat(twice.out()).isEmpty();
+    }
+
+    /** Stage, kind, what, value, day and witness: what a teardown journal holds. */
+    private static List<String> essentials(Path table) throws IOException {
+        return Files.readAllLines(table).stream().map(l -> String.join(",", List.of(l.split(",")).subList(0, 6))).toList();
+    }
+
+    @Test
+    void bad_lines_are_left_out_of_the_casebook_and_told() throws IOException {
+        Path book = folder.resolve("casebook.db");
+        Books.ok(book, "add", LOT);
+        Path journal = Files.writeString(folder.resolve("j.csv"),
+                "stage,kind,what,value,when,witness\na,paid,tow,90,,\na,opened,ROOF_OFF,,,\na,finding,KNOCKS,present,,me\n");
+        Run run = Run.of("casebook", "import", "L12", journal.toString(), "--casebook", book.toString());
+        assertThat(run.code()).isEqualTo(ExitCode.SOME_ROWS_REFUSED);
+        assertThat(run.out()).contains("import 1 line from j.csv");
+        assertThat(run.err()).contains("line 3, column what: 'ROOF_OFF'", "line 4, column witness: 'me' must be own_eyes");
+    }
+
+    @Test
+    void the_ceiling_that_an_owner_agreed_to_is_counted_down() {
+        Run run = Run.of("teardown", LOT, "--id", "L01", "--journal", "shared/samples/teardown_L01.csv", "--rate", "100",
+                "--ceiling", "4000");
+        assertThat(run.out()).contains("Agreed 4,000; on the bill 3,254 (hours 700, receipts 2,554); 746 of it left.",
+                "that 746 is not enough", "call the owner when");
+        assertThat(Run.of("teardown", LOT, "--id", "L01", "--journal", "shared/samples/teardown_L01.csv", "--rate", "100",
+                "--ceiling", "3000").out()).contains("passed by 254: call before anything more is done.");
     }
 
     @Test

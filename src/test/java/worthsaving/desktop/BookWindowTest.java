@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.control.Label;
 import javafx.scene.control.TableView;
 import javafx.scene.input.KeyCode;
 import javafx.stage.Stage;
@@ -145,7 +146,7 @@ class BookWindowTest {
         });
         judged(again, 2);
         String[] note = new String[1];
-        robot.interact(() -> note[0] = ((javafx.scene.control.Label) again.bench().lookup("#book-note")).getText());
+        robot.interact(() -> note[0] = ((Label) again.bench().lookup("#book-note")).getText());
         assertThat(note[0]).contains("another window").contains("for reading only").contains("close it and open");
         robot.interact(() -> again.bench().openCar(again.bench().lot().listing("A").orElseThrow()));
         again.reckoned();

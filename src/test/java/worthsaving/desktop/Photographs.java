@@ -15,6 +15,7 @@ import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
 import javafx.scene.control.Button;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TabPane;
@@ -45,7 +46,8 @@ public final class Photographs {
     private static final int ROUGH = 256;
     /** Screens of each kind of layout; they are taken at 1920 x 1080 and at twice the scale as well. */
     private static final Set<String> LARGE = Set.of(
-            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "record", "market", "market-own");
+            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "record", "market",
+            "market-own", "teardown");
 
     private final Path folder;
     private Workbench bench;
@@ -101,12 +103,42 @@ public final class Photographs {
             pictures("record");
             recordForm();
         }
+        if (wanted("teardown")) {
+            teardown();
+        }
         if (wanted("problems")) {
             problems(project);
         }
         if (wanted("long")) {
             longLot(project, ground);
         }
+    }
+
+    /** The invented car whose teardown is under way, then for an owner with an amount agreed, further down. */
+    private void teardown() throws Exception {
+        onScreen(() -> {
+            bench.showTeardown();
+            bench.teardown().choose("L01");
+            return null;
+        });
+        reckoned();
+        pictures("teardown");
+        onScreen(() -> {
+            ((CheckBox) bench.lookup("#owner-is")).fire();
+            return null;
+        });
+        reckoned();
+        onScreen(() -> {
+            ((ScrollPane) bench.lookup("#teardown-middle")).setVvalue(1);
+            return null;
+        });
+        pictures("teardown-owner");
+    }
+
+    private void reckoned() throws Exception {
+        await(() -> !bench.teardown().book().busyProperty().get() && !bench.teardown().busyProperty().get()
+                && bench.teardown().pictureProperty().get() != null
+                && bench.teardown().pictureProperty().get().seen().isPresent());
     }
 
     /** A window on a casebook of its own, which nobody keeps. */
@@ -122,7 +154,8 @@ public final class Photographs {
     }
 
     private static boolean wanted(String screen) {
-        return List.of(System.getProperty("screens", "lot,car,market,catalogue,record,problems,long").split(",")).contains(screen);
+        return List.of(System.getProperty("screens", "lot,car,market,catalogue,record,teardown,problems,long").split(","))
+                .contains(screen);
     }
 
     /** With the invented comparables, some of which are like the car that is worked on. */

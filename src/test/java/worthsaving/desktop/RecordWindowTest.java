@@ -30,14 +30,17 @@ import worthsaving.casebook.Actual;
 import worthsaving.casebook.CaseFile;
 import worthsaving.casebook.Edit;
 import worthsaving.casebook.Forecast;
-import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.JournalEntry.What;
+import worthsaving.casebook.JournalEntry;
 import worthsaving.desktop.book.Samples;
 import worthsaving.desktop.lot.LotRow;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Probability;
 import worthsaving.quantity.Seed;
+import worthsaving.ranking.Appraisal;
+import worthsaving.ranking.Judge;
+import worthsaving.ranking.Judged;
 import worthsaving.ranking.Standing;
 import worthsaving.record.Learning;
 import worthsaving.vehicle.Listing;
@@ -156,9 +159,9 @@ class RecordWindowTest {
         lotSays(robot, other, itemsOnly);
     }
 
-    private worthsaving.ranking.Appraisal taught(Learning learning, Listing car) {
+    private Appraisal taught(Learning learning, Listing car) {
         Ground ground = RealWindow.GROUND.taught(learning);
-        return ((worthsaving.ranking.Judged.Done) new worthsaving.ranking.Judge(
+        return ((Judged.Done) new Judge(
                 ground.catalogue(), ground.values(), ground.settings()).judge(car)).appraisal();
     }
 

@@ -25,6 +25,7 @@ import worthsaving.desktop.catalogue.Shown;
 import worthsaving.desktop.lot.LotColumn;
 import worthsaving.desktop.market.FactorNames;
 import worthsaving.desktop.record.FinishModel;
+import worthsaving.desktop.teardown.Kind;
 import worthsaving.intake.IntakeFault;
 import worthsaving.quantity.Source;
 import worthsaving.ranking.LotChoice;
@@ -62,6 +63,7 @@ class TextsTest {
             Map.entry("market.factors", FactorNames.class), Map.entry("market.factors.explain", FactorNames.class),
             Map.entry("finish", FinishModel.Field.class), Map.entry("finish.explain", FinishModel.Field.class),
             Map.entry("lesson", LearningSwitch.class),
+            Map.entry("teardown.kind", Kind.class), Map.entry("teardown.failed", Observation.Sight.class),
             Map.entry("catalogue.shown", Shown.class), Map.entry("sheet.for", Audience.class));
 
     @Test

@@ -1,5 +1,6 @@
 package worthsaving.desktop.book;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -81,6 +82,11 @@ public final class BookModel {
     /** The cases that are in the casebook's file, by id, whether shown or hidden. */
     public Map<String, CaseFile> inFile() {
         return state.cases().stream().collect(Collectors.toMap(CaseFile::id, Function.identity()));
+    }
+
+    /** The casebook's file, beside which photos are looked for; empty until it is open. */
+    public Optional<Path> file() {
+        return work.file();
     }
 
     /** Settings by name; those of the sample's cases where the casebook has none. */

@@ -1,5 +1,6 @@
 package worthsaving.desktop.book;
 
+import java.util.Locale;
 import javafx.beans.binding.Bindings;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
@@ -11,7 +12,7 @@ public final class BookStrip extends VBox {
 
     public BookStrip(BookModel book) {
         getStyleClass().add("book-strip");
-        Label note = Words.trouble(book.noteProperty());
+        Label note = Words.trouble(Bindings.createStringBinding(() -> sentence(book.noteProperty().get()), book.noteProperty()));
         note.setId("book-note");
         Label trouble = Words.trouble(Bindings.when(book.troubleProperty().isEmpty()).then("")
                 .otherwise(Bindings.concat(Texts.of("book.not_kept"), " ", book.troubleProperty())));
@@ -19,6 +20,10 @@ public final class BookStrip extends VBox {
         getChildren().addAll(note, trouble);
         visibleProperty().bind(note.visibleProperty().or(trouble.visibleProperty()));
         managedProperty().bind(visibleProperty());
+    }
+
+    private static String sentence(String words) {
+        return words.isEmpty() ? "" : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
     }
 
     /** What was kept last, to stand in the bar. */

@@ -1,5 +1,6 @@
 package worthsaving.desktop.book;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -21,6 +22,8 @@ final class BookWork {
     private Optional<Casebook> book = Optional.empty();
     private Trouble closed = new Trouble(Texts.of("book.not_open"), Texts.of("book.not_open.mend"));
     private BookState state = BookState.EMPTY;
+    /** Read by the screen thread as well. */
+    private volatile Path file;
 
     BookWork(Supplier<Opening> opening, Sample sample) {
         this.opening = opening;
@@ -49,6 +52,7 @@ final class BookWork {
             closed = ((Opening.Refused) opened).why();
             note = words(closed);
         }
+        file = book.map(Casebook::file).orElse(null);
         try {
             state = book.isPresent() ? BookState.of(book.get()) : state;
         } catch (CasebookException e) {
@@ -57,6 +61,10 @@ final class BookWork {
             note = words(closed);
         }
         return new Outcome(state, book.map(Casebook::readOnly).orElse(true), note, Optional.empty());
+    }
+
+    Optional<Path> file() {
+        return Optional.ofNullable(file);
     }
 
     Outcome save(Edit edit) {

@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,6 +23,7 @@ import org.apache.commons.csv.CSVRecord;
 import worthsaving.casebook.CaseFile;
 import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.Numbered;
+import worthsaving.catalog.Catalogue;
 import worthsaving.intake.IntakeFault;
 import worthsaving.intake.IntakeSettings;
 import worthsaving.intake.ListingReader;
@@ -29,6 +31,9 @@ import worthsaving.intake.LotEntry;
 import worthsaving.intake.LotSink;
 import worthsaving.intake.RefusedRow;
 import worthsaving.intake.Vocabulary;
+import worthsaving.quantity.Money;
+import worthsaving.teardown.Entry;
+import worthsaving.teardown.JournalReader;
 import worthsaving.vehicle.Listing;
 
 /** Reads the invented sample: listings on offer, cars under work and finished ones, with all that was written of them. */
@@ -40,10 +45,12 @@ public final class SampleFiles {
     private final Path folder;
     private final Vocabulary vocabulary;
     private final LocalDate today;
+    private final Catalogue catalogue;
 
-    public SampleFiles(Path folder, Vocabulary vocabulary, LocalDate today) {
+    public SampleFiles(Path folder, Vocabulary vocabulary, Catalogue catalogue, LocalDate today) {
         this.folder = folder;
         this.vocabulary = vocabulary;
+        this.catalogue = catalogue;
         this.today = today;
     }
 
@@ -63,11 +70,40 @@ public final class SampleFiles {
                 journal.add(new Numbered<>(0, SampleRows.entry(row)));
                 SampleRows.bought(row).ifPresent(b -> settings.put(Bought.setting(id), b.text()));
             }
+            for (Entry line : teardown(id)) {
+                Optional<Bought> bought = price(line);
+                bought.ifPresent(b -> settings.put(Bought.setting(id), b.text()));
+                JournalEntry entry = JournalEntry.of(line, listing.seen(), ZoneId.systemDefault());
+                journal.add(new Numbered<>(0, bought.map(b -> SampleRows.bought(b, entry)).orElse(entry)));
+            }
             cases.add(new CaseFile(listing, listing.seen().atStartOfDay().toInstant(ZoneOffset.UTC), journal, List.of(),
                     SampleRows.forecast(forecasts.getOrDefault(id, List.of())).stream().toList(),
                     actuals.getOrDefault(id, List.of()).stream().findFirst().map(SampleRows::actual)));
         }
         return new Sample(cases, settings);
+    }
+
+    /** What its own file says of its teardown, where there is one. */
+    private List<Entry> teardown(String id) {
+        Path file = folder.resolve("teardown_" + id + ".csv");
+        if (!Files.exists(file)) {
+            return List.of();
+        }
+        try (Reader in = Files.newBufferedReader(file, StandardCharsets.UTF_8)) {
+            JournalReader.Reading reading = JournalReader.read(file.getFileName().toString(), in, catalogue, Money.USD);
+            if (!reading.faults().isEmpty()) {
+                throw new IllegalStateException("the sample's journal cannot be used: " + reading.faults());
+            }
+            return reading.journal().entries();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The window keeps the price of a car apart from receipts, so that finishing it adds it but once. */
+    private static Optional<Bought> price(Entry line) {
+        return line instanceof Entry.Paid paid && paid.what().startsWith("price")
+                ? Optional.of(new Bought(LocalDate.parse(paid.when()), paid.amount())) : Optional.empty();
     }
 
     private Map<String, List<CSVRecord>> rows(String file) {

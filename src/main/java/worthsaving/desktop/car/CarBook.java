@@ -92,15 +92,16 @@ public final class CarBook implements Keeper {
         return car.isOpen() ? book.bought(car.scenarioProperty().get().listing().id()) : Optional.empty();
     }
 
-    /** Keeps that the car shown was bought, with what is forecast of it now. Its exact picture must be there. */
+    /** Keeps that the car shown was bought, with what is forecast of it now at that price. Its exact picture must be there. */
     public void buy(Bought bought) {
         String id = car.scenarioProperty().get().listing().id();
         List<Edit> edits = new ArrayList<>();
         if (book.caseOf(id).isEmpty()) {
             edits.add(new Edit.AddCase(car.scenarioProperty().get().listing()));
         }
+        Scenario paid = car.scenarioProperty().get().with(Lever.PRICE, bought.paid().amount());
         car.seen().ifPresent(seen -> edits.add(new Edit.Keep(id,
-                Forecast.of(seen.appraisal(), car.catalogueVersion(), ProgramVersion.text(), clock.get()))));
+                Forecast.of(seen.nearby().appraise(paid), car.catalogueVersion(), ProgramVersion.text(), clock.get()))));
         edits.add(new Edit.Set(Bought.setting(id), Optional.of(bought.text())));
         edits.add(new Edit.Write(id, new JournalEntry(clock.get(), Texts.of("buy.stage"), new What.Decision(),
                 Texts.of("buy.entry", Figures.money(bought.paid()), bought.day().toString()))));

@@ -1,8 +1,6 @@
 package worthsaving.desktop.lot;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Currency;
@@ -41,7 +39,7 @@ public final class LotModel {
     private volatile LotWork work;
     private Ground ground;
     private final LotBook book;
-    private final LatestWins<Path, TableReading> reader;
+    private final Tables tables;
     private final LatestWins<Request, Content> reckoner;
     private final ScreenThread screen;
     private final ReadOnlyObjectWrapper<Currency> currency = new ReadOnlyObjectWrapper<>();
@@ -55,15 +53,13 @@ public final class LotModel {
     private final ReadOnlyStringWrapper title = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper trouble = new ReadOnlyStringWrapper("");
     private final ReadOnlyBooleanWrapper invented = new ReadOnlyBooleanWrapper();
-    private final ReadOnlyBooleanWrapper reading = new ReadOnlyBooleanWrapper();
     private final ReadOnlyBooleanWrapper judging = new ReadOnlyBooleanWrapper();
     private Content content = Content.EMPTY;
-    private TableReading table = TableReading.NONE;
     /** What is to be shown, judged or not yet. */
     private List<Listing> wanted = List.of();
     private Order order = Order.EXPECTED_PROFIT;
     /** Whether the casebook was open; until then the lot is said to be read. */
-    private boolean followed;
+    private final ReadOnlyBooleanWrapper followed = new ReadOnlyBooleanWrapper();
 
     public LotModel(Ground ground, BookModel cases, Executor background, ScreenThread screen) {
         this.ground = ground;
@@ -74,30 +70,23 @@ public final class LotModel {
         this.adverts = new Adverts(ground, id -> cases.caseOf(id).isPresent(), book::add, background, screen);
         this.choice = new ChoiceModel(ground.settings().method().seed(), background, screen);
         this.comparison = new CompareModel(() -> work.judge(), background, screen);
-        this.reader = new LatestWins<>((file, cancelled, progress) -> TableReading.of(file, this.ground, cancelled),
-                (running, newer) -> false, new TableArrival(), background, screen);
+        this.tables = new Tables(() -> this.ground, book, trouble, this::showProblems, background, screen);
         this.reckoner = new LatestWins<>(
                 (request, cancelled, progress) -> request.by().of(request, cancelled, progress),
                 (running, newer) -> running.by() == newer.by(), new Arrival(), background, screen);
-        busy.bind(reading.or(judging));
-        reading.set(true);
+        busy.bind(followed.not().or(tables.busyProperty()).or(judging));
     }
 
     /** Reads a table; its listings become cases of the casebook, and so of the lot. */
     public void open(Path file) {
         screen.require();
-        reading.set(true);
-        trouble.set("");
-        reader.submit(file);
+        tables.open(file);
     }
 
     /** Shows the cars on offer as the casebook has them now; judges those that changed. */
     public void follow() {
         screen.require();
-        if (!followed && book.open()) {
-            followed = true;
-            reading.set(false);
-        }
+        followed.set(followed.get() || book.open());
         wanted = book.onOffer();
         long made = wanted.stream().filter(book::invented).count();
         invented.set(made > 0);
@@ -139,9 +128,8 @@ public final class LotModel {
 
     /** Stops reading and judging; what was shown before stays. */
     public void cancel() {
-        reader.cancel();
+        tables.cancel();
         reckoner.cancel();
-        reading.set(false);
         judging.set(false);
     }
 
@@ -227,14 +215,12 @@ public final class LotModel {
     }
 
     public boolean hasRefusedRows() {
-        return !table.refusedRows().isEmpty();
+        return tables.hasRefusedRows();
     }
 
     /** Writes the rows left out as they stood in the table, under its header, for mending and reading again. */
     public void saveRefusedRows(Path file) throws IOException {
-        StringBuilder text = new StringBuilder(table.header()).append('\n');
-        table.refusedRows().forEach(row -> text.append(row).append('\n'));
-        Files.writeString(file, text, StandardCharsets.UTF_8);
+        tables.saveRefusedRows(file);
     }
 
     /** In the order of the casebook, as far as they are judged. */
@@ -256,33 +242,10 @@ public final class LotModel {
     }
 
     private void showProblems() {
-        List<Problem> all = new ArrayList<>(table.problems());
+        List<Problem> all = new ArrayList<>(tables.problems());
         all.addAll(content.problems());
         if (!all.equals(problems)) {
             problems.setAll(all);
-        }
-    }
-
-    private final class TableArrival implements LatestWins.Listener<Path, TableReading> {
-
-        @Override
-        public void done(Path file, TableReading output, boolean latest) {
-            reading.set(!latest);
-            List<Problem> told = new ArrayList<>(output.problems());
-            told.addAll(book.add(output.title(), output.listings()));
-            table = new TableReading(output.title(), List.of(), told, output.header(), output.refusedRows());
-            showProblems();
-        }
-
-        @Override
-        public void failed(Path file, RuntimeException why) {
-            reading.set(false);
-            if (why instanceof TableReading.UnreadableTable unreadable) {
-                problems.setAll(unreadable.problems());
-                trouble.set(Texts.of("lot.unreadable", why.getMessage()));
-            } else {
-                trouble.set(Texts.of("failed", why.getMessage()));
-            }
         }
     }
 

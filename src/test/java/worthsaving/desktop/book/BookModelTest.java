@@ -5,18 +5,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import worthsaving.casebook.Actual;
 import worthsaving.casebook.CaseFile;
 import worthsaving.casebook.Casebook;
 import worthsaving.casebook.Edit;
 import worthsaving.casebook.Opening;
 import worthsaving.casebook.Trouble;
 import worthsaving.desktop.HandTurned;
+import worthsaving.quantity.Hours;
 import worthsaving.quantity.Money;
 import worthsaving.vehicle.Observation;
 
@@ -243,7 +248,7 @@ class BookModelTest {
 
     @Test
     void what_was_paid_is_read_back_as_it_was_written() {
-        Bought bought = new Bought(java.time.LocalDate.of(2025, 11, 20), Money.usd(1_800.5));
+        Bought bought = new Bought(LocalDate.of(2025, 11, 20), Money.usd(1_800.5));
         assertThat(Bought.read(bought.text())).contains(bought);
         assertThat(Bought.read("yesterday 1 USD")).isEmpty();
         assertThat(Bought.read("2025-11-20 much USD")).isEmpty();
@@ -255,9 +260,9 @@ class BookModelTest {
         try (Casebook book = ((Opening.Opened) Books.opening(folder.resolve("r.db")).get()).casebook()) {
             book.save(new Edit.AddCase(Books.invented("S1").listing()));
             book.save(new Edit.AddCase(Books.listing("A", "t.csv")));
-            var actual = new worthsaving.casebook.Actual(java.time.LocalDate.of(2025, 1, 1),
-                    java.time.LocalDate.of(2025, 2, 1), Money.usd(1), Money.usd(2), Money.usd(1),
-                    worthsaving.quantity.Hours.of(3), java.util.OptionalDouble.empty(), java.util.Map.of());
+            var actual = new Actual(LocalDate.of(2025, 1, 1),
+                    LocalDate.of(2025, 2, 1), Money.usd(1), Money.usd(2), Money.usd(1),
+                    Hours.of(3), OptionalDouble.empty(), Map.of());
             book.save(new Edit.Finish("S1", Optional.of(actual)));
             book.save(new Edit.Finish("A", Optional.of(actual)));
             assertThat(book.finished()).extracting(f -> f.id()).containsExactly("A");

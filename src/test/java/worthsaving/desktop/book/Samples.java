@@ -11,6 +11,6 @@ public final class Samples {
 
     public static Sample shipped(Ground ground) {
         return new SampleFiles(Path.of("shared", "samples"),
-                Vocabulary.of(ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.today()).read();
+                Vocabulary.of(ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.catalogue(), ground.today()).read();
     }
 }

@@ -3,6 +3,7 @@ package worthsaving.desktop.record;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
@@ -12,8 +13,8 @@ import org.junit.jupiter.api.io.TempDir;
 import worthsaving.casebook.Actual;
 import worthsaving.casebook.CaseFile;
 import worthsaving.casebook.Edit;
-import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.JournalEntry.What;
+import worthsaving.casebook.JournalEntry;
 import worthsaving.casebook.LearningSwitch;
 import worthsaving.deal.Term;
 import worthsaving.desktop.Ground;
@@ -64,9 +65,9 @@ class RecordModelTest {
 
     private void own() {
         book.save(new Edit.Several("own", List.of(new Edit.AddCase(Books.listing("A", "t.csv")),
-                new Edit.Write("A", new JournalEntry(java.time.Instant.EPOCH, "",
+                new Edit.Write("A", new JournalEntry(Instant.EPOCH, "",
                         new What.Work(Hours.of(20), Optional.of(Hours.of(10))), "")),
-                new Edit.Write("A", new JournalEntry(java.time.Instant.EPOCH, "",
+                new Edit.Write("A", new JournalEntry(Instant.EPOCH, "",
                         new What.Receipt(Money.usd(300), Optional.empty()), "")),
                 new Edit.Set(Bought.setting("A"), Optional.of("2025-11-01 1000.0 USD")))));
         threads.turnAll();
@@ -86,7 +87,7 @@ class RecordModelTest {
         assertThat(GROUND.taught(model.learning()).catalogue()).isEqualTo(GROUND.catalogue());
         assertThat(model.shownLearningProperty().get().lessons()).allMatch(l -> l.cars() == 6);
         assertThat(model.underWay().stream().filter(c -> book.bought(c.id()).isPresent()).map(CaseFile::id))
-                .containsExactly("W01", "W02");
+                .containsExactly("L01", "W01", "W02");
     }
 
     @Test
