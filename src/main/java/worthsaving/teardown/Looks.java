@@ -108,7 +108,7 @@ final class Looks {
         for (String step : need) {
             opens |= 1L << steps.indexOf(step);
         }
-        String subjects = seen.stream().map(FailureItem::name).collect(Collectors.joining("; "));
+        String subjects = seen.stream().map(i -> brief(i.name())).collect(Collectors.joining("; "));
         return new Look(need.isEmpty() ? "OPEN_NOW" : String.join(" ", need),
                 (need.isEmpty() ? "look, it is open: " : outermost(need) + ": look at ") + subjects,
                 terms.look().value() * seen.size() * car.perHour().amount(), opens, names, likelihood);
@@ -119,8 +119,14 @@ final class Looks {
         Map<String, AccessStep> byId = catalogue.accessById();
         Set<String> required = new TreeSet<>();
         need.forEach(id -> required.addAll(byId.get(id).requires()));
-        return need.stream().filter(id -> !required.contains(id)).map(id -> byId.get(id).name())
+        return need.stream().filter(id -> !required.contains(id)).map(id -> brief(byId.get(id).name()))
                 .collect(Collectors.joining(" and "));
+    }
+
+    /** A name without the list behind its colon, where what stands before it says enough by itself. */
+    private static String brief(String name) {
+        int colon = name.indexOf(':');
+        return colon > 0 && name.lastIndexOf(' ', colon) > 0 ? name.substring(0, colon) : name;
     }
 
     /**
