@@ -153,7 +153,8 @@ public final class TableMatcher {
                 notes.add("all prices are taken as of " + fixed + ", as you say");
             }
             DatasetShape shape = new DatasetShape(wishes.name(), market.code(), currency, unit, kind(), columns,
-                    Collections.emptySortedMap(), Map.of(), words, fixed, Double.NaN, "the user's own table " + wishes.name(), "none stated");
+                    Collections.emptySortedMap(), Map.of(), words, fixed, Double.NaN,
+                    "the user's own table " + wishes.name(), "none stated");
             List<MatchedTable.Match> matches = columns.entrySet().stream()
                     .map(e -> new MatchedTable.Match(e.getKey(), e.getValue(), units.getOrDefault(e.getKey(), ""),
                             found.reasons.get(e.getKey())))

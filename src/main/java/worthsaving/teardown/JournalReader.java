@@ -90,7 +90,8 @@ public final class JournalReader {
 
     private void row(CSVRecord row, long line) {
         if (!row.isConsistent()) {
-            faults.add(file + ", line " + line + ": has " + row.size() + " cells instead of " + row.getParser().getHeaderNames().size()
+            faults.add(file + ", line " + line + ": has " + row.size() + " cells instead of "
+                    + row.getParser().getHeaderNames().size()
                     + "; quote a text that holds a comma");
             return;
         }

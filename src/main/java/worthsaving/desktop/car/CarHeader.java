@@ -45,7 +45,8 @@ final class CarHeader extends VBox {
         headline.setId("car-headline");
         Region space = new Region();
         HBox.setHgrow(space, Priority.ALWAYS);
-        HBox top = new HBox(10, name, busy, space, new BuyBar(model, book), button(Shortcuts.UNDO, model, book), button(Shortcuts.REDO, model, book));
+        HBox top = new HBox(10, name, busy, space, new BuyBar(model, book),
+                button(Shortcuts.UNDO, model, book), button(Shortcuts.REDO, model, book));
         top.setAlignment(Pos.CENTER_LEFT);
         HBox verdict = new HBox(10, badge, headline);
         verdict.setAlignment(Pos.CENTER_LEFT);

@@ -71,7 +71,8 @@ public final class CatalogueModel {
         this.inUse = ground.home().asWritten();
         this.changes = new WhatChanges(ground);
         this.comparing = new LatestWins<>(
-                (question, cancelled, progress) -> changes.of(question, cancelled, progress), (running, newer) -> false, new Arrival(), background, screen);
+                (question, cancelled, progress) -> changes.of(question, cancelled, progress), (running, newer) -> false,
+                new Arrival(), background, screen);
     }
 
     /** Tries changes on other ground from now on. */

@@ -44,7 +44,8 @@ final class DataPage extends HBox {
         ModelCard card = model.card();
         data.getChildren().setAll(Words.plain(Texts.of("market.data"), "subheading"), facts(market, card),
                 Words.plain(Texts.of("market.cleaning"), "subheading"),
-                Words.wrapped(Texts.of("market.cleaning.why"), "soft"), cleaning(card), Words.plain(Texts.of("market.limits"), "subheading"));
+                Words.wrapped(Texts.of("market.cleaning.why"), "soft"), cleaning(card),
+                Words.plain(Texts.of("market.limits"), "subheading"));
         data.getChildren().add(Words.wrapped(Texts.of("market.reach", Figures.number(model.oldest(), 0),
                 look.unitsProperty().get().text(model.farthest()), card.makes(), Figures.number(card.models(), 0))));
         card.limits().forEach(limit -> data.getChildren().add(Words.wrapped(limit, "soft")));
@@ -61,7 +62,8 @@ final class DataPage extends HBox {
         for (ErrorBand.By by : ErrorBand.By.values()) {
             errors.getChildren().addAll(
                     Words.explained(Words.plain(by == ErrorBand.By.MILEAGE
-                            ? Texts.of("market.by.mileage", market.shipped().market().unit()) : Texts.of("market.by", by), "subheading"), Texts.of("market.by.explain", by)),
+                            ? Texts.of("market.by.mileage", market.shipped().market().unit()) : Texts.of("market.by", by),
+                            "subheading"), Texts.of("market.by.explain", by)),
                     scatter(bands.stream().filter(b -> b.by() == by).limit(MOST_MAKES).toList()));
         }
         errors.getChildren().add(Words.wrapped(Texts.of("market.by.all"), "soft"));

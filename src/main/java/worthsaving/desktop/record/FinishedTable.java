@@ -81,7 +81,8 @@ final class FinishedTable extends GridPane {
         OptionalDouble forecast = column.forecast().apply(row);
         String said = forecast.isEmpty() ? Texts.of("record.no_forecast")
                 : hours ? Figures.hours(forecast.getAsDouble()) : Figures.amount(forecast.getAsDouble());
-        Label under = Words.whole(Texts.of(column.held().apply(row) ? "record.forecast" : "record.forecast.missed", said), "soft");
+        Label under = Words.whole(Texts.of(column.held().apply(row) ? "record.forecast" : "record.forecast.missed", said),
+                "soft");
         if (!column.held().apply(row)) {
             Words.explained(under, Texts.of("record.missed.why"));
         }

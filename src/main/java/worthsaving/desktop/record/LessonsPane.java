@@ -64,7 +64,8 @@ final class LessonsPane extends VBox {
         }
         boolean percent = lesson.term().unit() == MoneyLine.Unit.PERCENT;
         return Texts.of(percent ? "lesson.moved.percent" : "lesson.moved.days", Figures.number(lesson.before().median(), 0),
-                Figures.number(lesson.after().median(), 0), lesson.cars() == 1 ? Texts.of("lesson.car") : Texts.of("lesson.cars", Integer.toString(lesson.cars())));
+                Figures.number(lesson.after().median(), 0), lesson.cars() == 1 ? Texts.of("lesson.car")
+                        : Texts.of("lesson.cars", Integer.toString(lesson.cars())));
     }
 
     private Label item(ItemLesson lesson) {

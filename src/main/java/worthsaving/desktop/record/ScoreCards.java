@@ -48,7 +48,8 @@ final class ScoreCards extends FlowPane {
         String off = amount(q.quantity(), Math.abs(q.bias()));
         String bias = Texts.of(q.bias() >= 0 ? "score.bias.more" : "score.bias.less", off, Texts.of("score.came." + key));
         card.getChildren().add(line(q.biasError().isPresent()
-                ? Texts.of("score.bias.error", bias, amount(q.quantity(), q.biasError().getAsDouble())) : bias, "score.bias.why"));
+                ? Texts.of("score.bias.error", bias, amount(q.quantity(), q.biasError().getAsDouble())) : bias,
+                "score.bias.why"));
         Coverage c = q.coverage();
         card.getChildren().add(line(Texts.of("score.coverage", Integer.toString(c.held()), Integer.toString(c.cars()),
                 Figures.percent(c.low()), Figures.percent(c.high())), "score.coverage.why"));

@@ -81,7 +81,8 @@ final class OpeningsPane extends VBox {
         }
         if (!state.equals("closed")) {
             opening.shows().stream().limit(SUSPECTS).map(s -> catalogue.itemsById().get(s.item()).caution())
-                    .filter(c -> !c.isBlank()).distinct().forEach(c -> words.getChildren().add(Words.wrapped(Texts.of("caution", c), "caution")));
+                    .filter(c -> !c.isBlank()).distinct()
+                    .forEach(c -> words.getChildren().add(Words.wrapped(Texts.of("caution", c), "caution")));
         }
         HBox row = new HBox(8, mark, words);
         row.setAlignment(Pos.TOP_LEFT);

@@ -11,6 +11,7 @@ public final class Samples {
 
     public static Sample shipped(Ground ground) {
         return new SampleFiles(Path.of("shared", "samples"),
-                Vocabulary.of(ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.catalogue(), ground.today()).read();
+                Vocabulary.of(ground.catalogue(), ground.makes(), ground.adverts().codes()), ground.catalogue(),
+                ground.today()).read();
     }
 }
