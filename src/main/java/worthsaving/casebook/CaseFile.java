@@ -64,7 +64,11 @@ public record CaseFile(
         return teardown().addedTo(listing);
     }
 
-    /** Photos that belong to an entry. @param entry its number */
+    /**
+     * Photos that belong to an entry.
+     *
+     * @param entry its number
+     */
     public List<Numbered<Photo>> photosOf(long entry) {
         return photos.stream().filter(p -> p.value().entry().equals(Optional.of(entry))).toList();
     }

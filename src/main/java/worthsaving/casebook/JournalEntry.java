@@ -76,7 +76,11 @@ public record JournalEntry(Instant at, String stage, What what, String text) {
         return line instanceof Entry.Note note ? note.text() : "";
     }
 
-    /** The same as a line of a teardown journal. @param zone that its day is read in */
+    /**
+     * The same as a line of a teardown journal.
+     *
+     * @param zone that its day is read in
+     */
     public Entry line(ZoneId zone) {
         String when = at.atZone(zone).toLocalDate().toString();
         if (what instanceof What.Opened opened) {
@@ -127,7 +131,11 @@ public record JournalEntry(Instant at, String stage, What what, String text) {
             }
         }
 
-        /** An access step is open now, with all it requires. @param step its id */
+        /**
+         * An access step is open now, with all it requires.
+         *
+         * @param step its id
+         */
         record Opened(String step) implements What {
             public Opened {
                 named(step);
@@ -148,7 +156,11 @@ public record JournalEntry(Instant at, String stage, What what, String text) {
             }
         }
 
-        /** A failure item is mended, no longer to be reckoned with. @param item its id */
+        /**
+         * A failure item is mended, no longer to be reckoned with.
+         *
+         * @param item its id
+         */
         record Mended(String item) implements What {
             public Mended {
                 named(item);

@@ -95,7 +95,11 @@ public record Catalogue(
                 tools, moneyLines);
     }
 
-    /** The same catalogue with the prior odds of some items multiplied. @param factors by item id, above 0 */
+    /**
+     * The same catalogue with the prior odds of some items multiplied.
+     *
+     * @param factors by item id, above 0
+     */
     public Catalogue withOdds(Map<String, Double> factors) {
         return factors.isEmpty() ? this : new Catalogue(
                 version,

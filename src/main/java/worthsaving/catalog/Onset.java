@@ -43,7 +43,11 @@ public record Onset(double shape, double scaleYears, double mileageShare, Probab
         this(shape, scaleYears, mileageShare, event, 1);
     }
 
-    /** The same with its odds multiplied. @param factor above 0 */
+    /**
+     * The same with its odds multiplied.
+     *
+     * @param factor above 0
+     */
     public Onset withOdds(double factor) {
         return new Onset(shape, scaleYears, mileageShare, event, odds * factor);
     }

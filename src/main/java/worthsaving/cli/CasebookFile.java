@@ -83,7 +83,11 @@ final class CasebookFile {
         }
     }
 
-    /** Says what was kept. @throws UserError when nothing was */
+    /**
+     * Says what was kept.
+     *
+     * @throws UserError when nothing was
+     */
     int told(Saving saving) {
         if (saving instanceof Saving.Failed failed) {
             throw new UserError(ExitCode.USAGE, words(failed.why()));

@@ -78,7 +78,11 @@ public final class ProjectFolder implements MarketShelf {
         return home.resolve(SAMPLES).resolve("lot.csv");
     }
 
-    /** The invented lot with cars under work and finished ones. @throws CannotStart when it cannot be read */
+    /**
+     * The invented lot with cars under work and finished ones.
+     *
+     * @throws CannotStart when it cannot be read
+     */
     public Sample sample(Ground ground) {
         try {
             return new SampleFiles(home.resolve(SAMPLES), worthsaving.intake.Vocabulary.of(

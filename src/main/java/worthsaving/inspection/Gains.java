@@ -79,7 +79,10 @@ final class Gains {
         return s0 + s1 + (s2 + s3);
     }
 
-    /** @param present on the share @param absent on the rest */
+    /**
+     * @param present on the share
+     * @param absent on the rest
+     */
     record Split(Best present, Best absent) {
 
         /** What knowing is worth: never below zero, and zero where only rounding speaks for it. */

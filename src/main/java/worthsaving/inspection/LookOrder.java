@@ -142,7 +142,11 @@ public final class LookOrder {
         return order;
     }
 
-    /** Numbers the openings; @return what each costs */
+    /**
+     * Numbers the openings;
+     *
+     * @return what each costs
+     */
     private double[] number(List<Suspect> suspects, long[] behind) {
         Map<String, Integer> numbers = new LinkedHashMap<>();
         for (int i = 0; i < behind.length; i++) {

@@ -181,7 +181,11 @@ public final class BookModel {
         return revision.getReadOnlyProperty();
     }
 
-    /** Closes the casebook after everything that waits is kept. @return done once it is closed */
+    /**
+     * Closes the casebook after everything that waits is kept.
+     *
+     * @return done once it is closed
+     */
     public CompletableFuture<Void> close() {
         screen.require();
         return CompletableFuture.runAsync(work::close, inOrder);

@@ -47,7 +47,11 @@ public final class BuyModel {
         return Typed.day(text, true, today);
     }
 
-    /** Keeps it, with the forecast as it stands. @return whether what was typed could be used */
+    /**
+     * Keeps it, with the forecast as it stands.
+     *
+     * @return whether what was typed could be used
+     */
     public boolean buy() {
         Optional<Double> paid = price(price.get()).value();
         Optional<LocalDate> on = day(day.get()).value();

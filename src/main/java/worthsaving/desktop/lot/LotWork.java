@@ -34,7 +34,11 @@ final class LotWork {
         this.items = ground.catalogue().itemsById();
     }
 
-    /** The cars that the lot is to hold. @param by whose judge is asked */
+    /**
+     * The cars that the lot is to hold.
+     *
+     * @param by whose judge is asked
+     */
     record Request(LotWork by, List<Listing> cars, Order order) {}
 
     /**

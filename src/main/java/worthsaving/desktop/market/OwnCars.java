@@ -24,7 +24,11 @@ import worthsaving.ranking.OwnComparables;
  */
 record OwnCars(List<Row> rows, List<String> faults) {
 
-    /** A car that tells of the market's level. @param line of the table's text */
+    /**
+     * A car that tells of the market's level.
+     *
+     * @param line of the table's text
+     */
     record Row(OwnTable table, long line, Comparable comparable) {}
 
     OwnCars {

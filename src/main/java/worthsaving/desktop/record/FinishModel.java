@@ -93,7 +93,11 @@ public final class FinishModel {
         items.put(item, failed);
     }
 
-    /** Keeps what came. @return whether everything typed could be used */
+    /**
+     * Keeps what came.
+     *
+     * @return whether everything typed could be used
+     */
     public boolean finish() {
         for (Field field : Field.values()) {
             if (!fault(field, text(field).get()).isEmpty()) {

@@ -74,7 +74,11 @@ public final class TeardownModel {
         follow();
     }
 
-    /** Another car. @param id of its case */
+    /**
+     * Another car.
+     *
+     * @param id of its case
+     */
     public void choose(String id) {
         screen.require();
         wanted = id;

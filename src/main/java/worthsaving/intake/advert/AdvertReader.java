@@ -36,7 +36,11 @@ public final class AdvertReader {
         this.usual = Objects.requireNonNull(usual, "usual");
     }
 
-    /** The same for another market. @param currency of sums of which nothing tells it */
+    /**
+     * The same for another market.
+     *
+     * @param currency of sums of which nothing tells it
+     */
     public AdvertReader takingFor(Currency currency) {
         return new AdvertReader(vocabulary, currency);
     }
