@@ -1,9 +1,12 @@
 package worthsaving.desktop;
 
 import java.time.LocalDate;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import javafx.application.Application;
 import javafx.application.Platform;
 import javafx.scene.Scene;
@@ -51,6 +54,8 @@ public final class App extends Application {
                 });
             } catch (ProjectFolder.CannotStart e) {
                 screen.executor().execute(() -> reading.setText(e.getMessage()));
+            } catch (RuntimeException e) {
+                screen.executor().execute(() -> reading.setText(Texts.of("start.failed", e)));
             }
         });
     }
@@ -58,14 +63,14 @@ public final class App extends Application {
     @Override
     public void stop() {
         background.shutdownNow();
-        if (book != null) {
-            book.close();
-        }
+        CompletableFuture<Void> closed = book == null ? CompletableFuture.completedFuture(null) : book.close();
         keeping.shutdown();
         try {
-            keeping.awaitTermination(PATIENCE, TimeUnit.SECONDS);
+            closed.get(PATIENCE, TimeUnit.SECONDS);
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        } catch (ExecutionException | TimeoutException e) {
+            System.err.println(Texts.of("book.not_closed", e));
         }
         Platform.exit();
     }

@@ -16,7 +16,11 @@ public record Typed<T>(Optional<T> value, String fault) {
         return fault.isEmpty();
     }
 
-    /** A sum, such as {@code 1,800} or {@code 1800.50}. @param needed whether it may not be blank */
+    /**
+     * A sum, such as {@code 1,800} or {@code 1800.50}.
+     *
+     * @param needed whether it may not be blank
+     */
     public static Typed<Double> amount(String text, boolean needed) {
         String plain = text.replaceAll("[,\\s\u00a0$]", "");
         if (plain.isEmpty()) {

@@ -50,7 +50,11 @@ final class SampledPosterior implements Posterior {
         return new SampledPosterior(model, draws, logWeights);
     }
 
-    /** Fills {@code state}. @return logarithm of its weight */
+    /**
+     * Fills {@code state}.
+     *
+     * @return logarithm of its weight
+     */
     private static double draw(
             FailureModel model, Evidence evidence, int[] order, SplittableRandom random, BitSet state) {
         BitSet bits = model.drawBits(random);

@@ -93,12 +93,7 @@ public final class Sample {
                 : new Edit.Several(edit.label(), all);
     }
 
-    /**
-     * One edit on its way.
-     *
-     * @param there ids of cases that are in the casebook
-     * @param gone ids of cases that this edit drops
-     */
+    /** One edit on its way; {@code there} are the cases in the casebook, {@code gone} those that the edit drops. */
     private final class Carrying {
         private final Set<String> there;
         private final Set<String> gone;

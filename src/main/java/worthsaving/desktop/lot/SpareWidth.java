@@ -2,7 +2,6 @@ package worthsaving.desktop.lot;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import javafx.scene.control.TableColumn;
 
 /** Lends width that a table has left to the columns with most to say. Widths are in sizes of ordinary text. */
@@ -10,7 +9,7 @@ final class SpareWidth {
 
     private static final double SCROLL_BAR = 20;
 
-    private final Map<TableColumn<?, ?>, Double> own = new IdentityHashMap<>();
+    private final IdentityHashMap<TableColumn<?, ?>, Double> own = new IdentityHashMap<>();
     private boolean sharing;
 
     /** The width of a column when there is nothing to lend. */

@@ -78,7 +78,7 @@ final class DataPage extends HBox {
             {Texts.of("market.fact.kind"), Texts.of(market.model().tellsSales() ? "market.kind.sold" : "market.kind.asked",
                     card.currency())},
             {Texts.of("market.fact.days"), Texts.of("market.fact.days.are", card.firstDay(), card.lastDay())},
-            {Texts.of("market.fact.rows"), Figures.number(card.rows(), 0)},
+            {Texts.of("market.fact.rows"), Figures.number((double) card.rows(), 0)},
         };
         for (int row = 0; row < lines.length; row++) {
             grid.addRow(row, Words.whole(lines[row][0], "soft"), grow(lines[row][1]));
@@ -101,7 +101,7 @@ final class DataPage extends HBox {
                 continue;
             }
             Label count = Words.whole(Texts.of(rule.dropped() ? "market.dropped" : "market.blanked",
-                    Figures.number(rule.count().getAsLong(), 0)));
+                    Figures.number((double) rule.count().getAsLong(), 0)));
             GridPane.setHalignment(count, HPos.RIGHT);
             Label why = Words.wrapped(rule.why(), "soft");
             GridPane.setHgrow(why, Priority.ALWAYS);
@@ -119,7 +119,7 @@ final class DataPage extends HBox {
         int row = 0;
         for (ErrorBand band : bands) {
             String name = band.rows() > 0
-                    ? Texts.of("market.by.rows", band.group(), Figures.number(band.rows(), 0)) : band.group();
+                    ? Texts.of("market.by.rows", band.group(), Figures.number((double) band.rows(), 0)) : band.group();
             SpanBar bar = new SpanBar(band.low(), 0, band.high(), reach);
             Label span = Words.whole(Texts.of("market.by.span", Figures.number(100 * band.low(), 0),
                     Figures.number(100 * band.high(), 0)));

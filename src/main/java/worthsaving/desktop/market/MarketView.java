@@ -26,7 +26,6 @@ import worthsaving.market.Market;
 public final class MarketView extends BorderPane {
 
     private final MarketModel model;
-    private final Look look;
     private final ComboBox<Market> markets;
     private final Label about = Words.wrapped("", "soft");
     private final VBox car = new VBox(4);
@@ -39,7 +38,6 @@ public final class MarketView extends BorderPane {
     /** @param judging how far lot and car are with being judged anew; blank when they are done */
     public MarketView(MarketModel model, Look look, ObservableValue<String> judging) {
         this.model = model;
-        this.look = look;
         this.data = new DataPage(look);
         this.index = new IndexPage(model);
         this.factors = new FactorsPage(model);

@@ -22,11 +22,8 @@ final class ScoreCards extends FlowPane {
 
     private static final int BINS = 5;
 
-    private final RecordModel model;
-
     ScoreCards(RecordModel model) {
         super(10, 10);
-        this.model = model;
         setId("record-scores");
         model.trackProperty().addListener((o, was, is) -> show(is));
         show(model.trackProperty().get());
