@@ -213,10 +213,10 @@ public final class BookModel {
     private void arrived(Outcome outcome) {
         waiting--;
         readOnly.set(outcome.readOnly());
-        if (outcome.saving().isEmpty()) {
-            note.set(outcome.note());
+        outcome.note().ifPresent(words -> {
+            note.set(words);
             open.set(true);
-        }
+        });
         outcome.saving().ifPresent(saving -> {
             trouble.set(saving instanceof Saving.Failed failed ? BookWork.words(failed.why()) : "");
             if (saving instanceof Saving.Done done) {

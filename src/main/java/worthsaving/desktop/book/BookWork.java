@@ -34,10 +34,10 @@ final class BookWork {
      * What became of one thing.
      *
      * @param readOnly whether edits are refused from now on
-     * @param note why they are, or what else is worth telling on opening; blank when nothing is
-     * @param saving empty for opening
+     * @param note of opening alone: why they are, or what else is worth telling; blank when nothing is
+     * @param saving empty when nothing was to be kept or taken back
      */
-    record Outcome(BookState state, boolean readOnly, String note, Optional<Saving> saving) {}
+    record Outcome(BookState state, boolean readOnly, Optional<String> note, Optional<Saving> saving) {}
 
     Outcome open() {
         Opening opened = opening.get();
@@ -60,7 +60,7 @@ final class BookWork {
             closed = e.trouble();
             note = words(closed);
         }
-        return new Outcome(state, book.map(Casebook::readOnly).orElse(true), note, Optional.empty());
+        return new Outcome(state, book.map(Casebook::readOnly).orElse(true), Optional.of(note), Optional.empty());
     }
 
     Optional<Path> file() {
@@ -71,17 +71,26 @@ final class BookWork {
         return write(b -> b.save(sample.carriedIn(edit, state.cases().stream().map(CaseFile::id).collect(Collectors.toSet()))));
     }
 
+    /** Does nothing when there is nothing to take back, as when the key is held down. */
     Outcome undo() {
-        return write(Casebook::undo);
+        return state.toUndo().isEmpty() && writable() ? unchanged() : write(Casebook::undo);
     }
 
     Outcome redo() {
-        return write(Casebook::redo);
+        return state.toRedo().isEmpty() && writable() ? unchanged() : write(Casebook::redo);
+    }
+
+    private boolean writable() {
+        return book.map(b -> !b.readOnly()).orElse(false);
+    }
+
+    private Outcome unchanged() {
+        return new Outcome(state, false, Optional.empty(), Optional.empty());
     }
 
     private Outcome write(Function<Casebook, Saving> how) {
         if (book.isEmpty()) {
-            return new Outcome(state, true, words(closed), Optional.of(new Saving.Failed(closed)));
+            return new Outcome(state, true, Optional.empty(), Optional.of(new Saving.Failed(closed)));
         }
         Saving saving;
         try {
@@ -92,7 +101,7 @@ final class BookWork {
         } catch (IllegalArgumentException e) {
             saving = new Saving.Failed(new Trouble(String.valueOf(e.getMessage()), Texts.of("book.not_kept.mend")));
         }
-        return new Outcome(state, book.get().readOnly(), "", Optional.of(saving));
+        return new Outcome(state, book.get().readOnly(), Optional.empty(), Optional.of(saving));
     }
 
     void close() {

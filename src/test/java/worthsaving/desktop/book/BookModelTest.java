@@ -90,6 +90,12 @@ class BookModelTest {
         again.redo();
         hands.turnAll();
         assertThat(ids(again)).containsExactly("A");
+        for (int held = 0; held < 5; held++) {
+            again.undo();
+        }
+        hands.turnAll();
+        assertThat(again.cases()).isEmpty();
+        assertThat(again.troubleProperty().get()).as("a key held down is no fault").isEmpty();
     }
 
     @Test
