@@ -70,9 +70,10 @@ public final class App extends Application {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
         } catch (ExecutionException | TimeoutException e) {
-            System.err.println(Texts.of("book.not_closed", e));
+            throw new IllegalStateException(Texts.of("book.not_closed", e), e);
+        } finally {
+            Platform.exit();
         }
-        Platform.exit();
     }
 
     private static Thread thread(Runnable work) {
