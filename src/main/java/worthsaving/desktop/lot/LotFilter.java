@@ -32,14 +32,21 @@ public record LotFilter(String words, Optional<Verdict.Kind> verdict) implements
 
     @Override
     public boolean test(LotRow row) {
-        if (verdict.isPresent() && row.standing().verdict().kind() != verdict.get()) {
-            return false;
-        }
+        return test(row, text(row));
+    }
+
+    /** @param text of the row, which a table may keep: to write it takes longer than to search it */
+    boolean test(LotRow row, String text) {
+        return verdict.map(v -> row.standing().verdict().kind() == v).orElse(true)
+                && Arrays.stream(words.toLowerCase(Locale.ROOT).strip().split("\\s+")).allMatch(text::contains);
+    }
+
+    /** All that can be searched in a row, in small letters. */
+    static String text(LotRow row) {
         StringBuilder all = new StringBuilder(row.listing().id());
         for (LotColumn column : LotColumn.values()) {
             all.append('\n').append(column.text(row));
         }
-        String text = all.append('\n').append(row.listing().story()).toString().toLowerCase(Locale.ROOT);
-        return Arrays.stream(words.toLowerCase(Locale.ROOT).strip().split("\\s+")).allMatch(text::contains);
+        return all.append('\n').append(row.listing().story()).toString().toLowerCase(Locale.ROOT);
     }
 }

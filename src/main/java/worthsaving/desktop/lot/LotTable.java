@@ -1,5 +1,6 @@
 package worthsaving.desktop.lot;
 
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -35,6 +36,8 @@ final class LotTable extends TableView<LotRow> {
     private static final String LAYOUT = "lot.columns";
 
     private final FilteredList<LotRow> shown;
+    /** What can be searched in each row, once it was asked for. */
+    private final IdentityHashMap<LotRow, String> texts = new IdentityHashMap<>();
     private final LotModel model;
     private final Settings settings;
     private final ReadOnlyObjectProperty<Units> units;
@@ -74,6 +77,7 @@ final class LotTable extends TableView<LotRow> {
         widthProperty().addListener(o -> share());
         skinProperty().addListener(o -> Platform.runLater(this::explainHeaders));
         model.rows().addListener((ListChangeListener<LotRow>) c -> {
+            texts.clear();
             scale = StripScale.of(model.rows());
             refresh();
         });
@@ -112,7 +116,7 @@ final class LotTable extends TableView<LotRow> {
     }
 
     void filter(LotFilter filter) {
-        shown.setPredicate(filter);
+        shown.setPredicate(row -> filter.test(row, texts.computeIfAbsent(row, LotFilter::text)));
     }
 
     /** Selected rows, or all that are shown when none is selected. */
