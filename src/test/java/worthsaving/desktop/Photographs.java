@@ -160,7 +160,7 @@ public final class Photographs {
 
     /** With the invented comparables, some of which are like the car that is worked on. */
     private void market(ProjectFolder project) throws Exception {
-        open("L01");
+        open("L02");
         onScreen(() -> {
             bench.showMarket();
             return null;
