@@ -51,7 +51,8 @@ public final class LongLotTimes {
                 bench.open(table);
                 return null;
             });
-            while (onScreen(() -> bench.lot().busyProperty().get())) {
+            // The table goes through the casebook before it is judged.
+            while (onScreen(() -> bench.lot().busyProperty().get() || bench.lot().rows().size() < rows)) {
                 Thread.sleep(20);
             }
         });
