@@ -83,6 +83,7 @@ public final class Workbench extends BorderPane {
     private final ReadOnlyStringWrapper redoLabel = new ReadOnlyStringWrapper("");
     /** Without what finished cars have taught. */
     private Ground base;
+    /** What of it is in force. */
     private Learning learning = new Learning(List.of(), List.of());
 
     public Workbench(
@@ -321,7 +322,12 @@ public final class Workbench extends BorderPane {
         }
         base = other;
         record.use(other);
-        learning = record.learning();
+        teach();
+    }
+
+    /** Judges with what finished cars teach now. */
+    private void teach() {
+        learning = record.learning().inForce();
         Ground ground = base.taught(learning);
         lot.use(ground);
         car.use(ground);
@@ -352,8 +358,8 @@ public final class Workbench extends BorderPane {
     private void follow() {
         record.follow();
         market.follow();
-        if (!record.learning().equals(learning)) {
-            use(base);
+        if (!record.learning().inForce().equals(learning)) {
+            teach();
         }
         if (getCenter() == lotView) {
             lot.follow();

@@ -37,25 +37,29 @@ public record Learning(List<Lesson> lessons, List<ItemLesson> items) {
         return new Learning(lessons, items(cars, settings));
     }
 
-    /** The lines with every lesson that is switched on and that at least one car taught. */
+    /** Only the lessons that move something: switched on, and taught by at least one car. */
+    public Learning inForce() {
+        return new Learning(lessons.stream().filter(lesson -> lesson.on() && lesson.cars() > 0).toList(),
+                items.stream().filter(ItemLesson::on).toList());
+    }
+
+    /** The lines with every lesson that is in force. */
     public DealTerms applyTo(DealTerms terms) {
         DealTerms learnt = terms;
-        for (Lesson lesson : lessons) {
-            if (lesson.on() && lesson.cars() > 0) {
-                learnt = learnt.with(lesson.term(), lesson.range(),
-                        new Source(Source.Label.MEASURED, "own record, " + lesson.words()));
-            }
+        for (Lesson lesson : inForce().lessons()) {
+            learnt = learnt.with(lesson.term(), lesson.range(),
+                    new Source(Source.Label.MEASURED, "own record, " + lesson.words()));
         }
         return learnt;
     }
 
     /**
-     * The catalogue with the prior odds of every item moved by its lesson, where lessons on items are switched on. An
+     * The catalogue with the prior odds of every item moved by its lesson, where that is in force. An
      * item's own prior moves, not the damage that other items do to it.
      */
     public Catalogue applyTo(Catalogue catalogue) {
         Map<String, Double> factors = new TreeMap<>();
-        items.stream().filter(ItemLesson::on).forEach(lesson -> factors.put(lesson.item(), lesson.oddsFactor()));
+        inForce().items().forEach(lesson -> factors.put(lesson.item(), lesson.oddsFactor()));
         return catalogue.withOdds(factors);
     }
 

@@ -145,6 +145,14 @@ class LearningTest {
     }
 
     @Test
+    void lessons_of_no_car_are_not_in_force() {
+        Learning nothing = Learning.of(List.of(), TERMS, LearningSettings.USUAL);
+        assertThat(nothing.lessons()).isNotEmpty();
+        assertThat(nothing.inForce()).isEqualTo(new Learning(List.of(), List.of()));
+        assertThat(nothing.applyTo(TERMS)).isEqualTo(TERMS);
+    }
+
+    @Test
     void a_line_the_user_is_sure_of_is_left_alone() {
         DealTerms sure = TERMS.with(Term.SPEED, 100);
         assertThat(Learning.of(cars(2, 2), sure, LearningSettings.USUAL).lessons())
