@@ -45,8 +45,20 @@ final class JournalCommands {
         LocalDate day;
 
         int write(What what, List<String> words) throws IOException {
-            String text = words == null ? "" : String.join(" ", words);
-            return casebook.keep(new Edit.Write(id, new JournalEntry(at(), stage, what, text)));
+            return casebook.keep(new Edit.Write(id, new JournalEntry(at(), stage, what, text(words))));
+        }
+
+        /** @param words null when none were given */
+        static String text(List<String> words) {
+            return words == null ? "" : String.join(" ", words);
+        }
+
+        /** @throws UserError unless the catalogue has it */
+        static void known(boolean known, String kind, String id) {
+            if (!known) {
+                throw new UserError(ExitCode.USAGE, "The catalogue has no " + kind + " '" + id + "'; see their ids in "
+                        + CatalogueFiles.FOLDER);
+            }
         }
 
         Instant at() {
@@ -87,10 +99,8 @@ final class JournalCommands {
         @Override
         public Integer call() throws IOException {
             Catalogue catalogue = CatalogueFiles.load(Resources.find());
-            if (!catalogue.findingsById().containsKey(subject) && !catalogue.itemsById().containsKey(subject)) {
-                throw new UserError(ExitCode.USAGE, "The catalogue has no finding or failure item '" + subject
-                        + "'; see their ids in " + CatalogueFiles.FOLDER);
-            }
+            known(catalogue.findingsById().containsKey(subject) || catalogue.itemsById().containsKey(subject),
+                    "finding or failure item", subject);
             return write(new What.Finding(
                     new Observation(subject, sight, seller ? Witness.SELLER : Witness.OWN_EYES)), words);
         }
@@ -150,7 +160,7 @@ final class JournalCommands {
 
         @Override
         public Integer call() throws IOException {
-            Photo photo = PhotoFile.of(picture, casebook.path(), at(), stage, words == null ? "" : String.join(" ", words));
+            Photo photo = PhotoFile.of(picture, casebook.path(), at(), stage, text(words));
             return casebook.keep(new Edit.AddPhoto(id, entry == null ? photo : photo.of(entry)));
         }
     }

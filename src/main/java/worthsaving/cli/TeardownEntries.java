@@ -2,7 +2,6 @@ package worthsaving.cli;
 
 import java.io.IOException;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -26,7 +25,7 @@ final class TeardownEntries {
 
         @Override
         public Integer call() throws IOException {
-            known(step, CatalogueFiles.load(Resources.find()).accessById(), "access step");
+            known(CatalogueFiles.load(Resources.find()).accessById().containsKey(step), "access step", step);
             return write(new What.Opened(step), words);
         }
     }
@@ -49,7 +48,7 @@ final class TeardownEntries {
 
         @Override
         public Integer call() throws IOException {
-            known(item, CatalogueFiles.load(Resources.find()).itemsById(), "failure item");
+            known(CatalogueFiles.load(Resources.find()).itemsById().containsKey(item), "failure item", item);
             return write(new What.PartBought(item, Money.usd(paid), Optional.ofNullable(planned).map(Money::usd)), words);
         }
     }
@@ -64,15 +63,8 @@ final class TeardownEntries {
 
         @Override
         public Integer call() throws IOException {
-            known(item, CatalogueFiles.load(Resources.find()).itemsById(), "failure item");
+            known(CatalogueFiles.load(Resources.find()).itemsById().containsKey(item), "failure item", item);
             return write(new What.Mended(item), words);
-        }
-    }
-
-    private static void known(String id, Map<String, ?> ids, String kind) {
-        if (!ids.containsKey(id)) {
-            throw new UserError(ExitCode.USAGE, "The catalogue has no " + kind + " '" + id + "'; see their ids in "
-                    + CatalogueFiles.FOLDER);
         }
     }
 }
