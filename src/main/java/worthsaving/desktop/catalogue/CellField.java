@@ -1,36 +1,26 @@
 package worthsaving.desktop.catalogue;
 
 import java.util.List;
-import javafx.scene.control.TextField;
 import javafx.scene.control.Tooltip;
-import javafx.scene.input.KeyEvent;
 import worthsaving.catalog.CatalogueFault;
 import worthsaving.catalog.CatalogueText.Line;
-import worthsaving.desktop.Shortcuts;
+import worthsaving.desktop.EnteredField;
 import worthsaving.desktop.Texts;
 
-/** One cell of the catalogue, taken over by Enter or when the field is left. */
-final class CellField extends TextField {
+/** One cell of the catalogue. */
+final class CellField extends EnteredField {
 
     private final CatalogueModel model;
     private final String column;
     private Line line;
 
     CellField(CatalogueModel model, Line line, String column, String name) {
+        super(id(line, column), name);
         this.model = model;
         this.line = line;
         this.column = column;
-        setId(id(line, column));
-        setAccessibleText(name);
         setText(shown());
         explain();
-        setOnAction(e -> take());
-        addEventFilter(KeyEvent.KEY_PRESSED, this::undo);
-        focusedProperty().addListener((o, was, is) -> {
-            if (!is) {
-                take();
-            }
-        });
     }
 
     /** Such as {@code cell-items-32-hours_mode}. */
@@ -38,25 +28,22 @@ final class CellField extends TextField {
         return "cell-" + line.file().replace(".csv", "") + '-' + line.line() + '-' + column;
     }
 
-    /** While nothing is being typed, undo and redo mean the catalogue and not the letters of the field. */
-    private void undo(KeyEvent event) {
-        if (!getText().strip().equals(shown())) {
-            return;
-        }
-        if (Shortcuts.UNDO.keys().match(event)) {
-            model.undo();
-            event.consume();
-        } else if (Shortcuts.REDO.keys().match(event)) {
-            model.redo();
-            event.consume();
-        }
+    @Override
+    protected void takeBack() {
+        model.undo();
+    }
+
+    @Override
+    protected void doAgain() {
+        model.redo();
     }
 
     private IdNames names() {
         return new IdNames(model.names());
     }
 
-    private String shown() {
+    @Override
+    protected String shown() {
         return names().shown(column, line.cell(column));
     }
 
@@ -68,16 +55,15 @@ final class CellField extends TextField {
         }
     }
 
-    private void take() {
+    @Override
+    protected void take() {
         model.edit(line, column, names().cell(column, getText()));
     }
 
     /** Shows the row as it now is. */
     void show(Line now) {
         line = now;
-        if (!getText().strip().equals(shown())) {
-            setText(shown());
-        }
+        refresh();
         explain();
     }
 
