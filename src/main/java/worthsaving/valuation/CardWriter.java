@@ -23,7 +23,7 @@ final class CardWriter {
     static ModelCard card(
             Cleaning data,
             int rows,
-            Encoder encoder,
+            PointModel whole,
             CrossValidation cross,
             List<Spread> reaches,
             Spread spread,
@@ -47,16 +47,17 @@ final class CardWriter {
                 days.get(0),
                 days.get(days.size() - 1),
                 rows,
-                encoder.makes().size(),
-                encoder.models().size(),
+                whole.encoder().makes().size(),
+                whole.encoder().models().size(),
                 cleaning,
-                candidates(cross, settings.ensembles()),
+                candidates(cross, settings.ensembles(), whole.process().fitted()),
                 bands(cross, reaches.subList(1, reaches.size()), spread.edges()),
                 seed.value(),
-                limits(shape, encoder));
+                limits(shape, whole.encoder()));
     }
 
-    private static List<ModelCard.Candidate> candidates(CrossValidation cross, Set<Ensemble> fitted) {
+    private static List<ModelCard.Candidate> candidates(
+            CrossValidation cross, Set<Ensemble> fitted, boolean fittedProcess) {
         List<ModelCard.Candidate> list = new ArrayList<>();
         list.add(candidate("hedonic regression", cross.candidate(0), cross.y(), cross.weights()[0]));
         for (Ensemble e : Ensemble.ALL) {
@@ -64,6 +65,10 @@ final class CardWriter {
             if (fitted.contains(e)) {
                 list.add(candidate(e.title, cross.candidate(c), cross.y(), cross.weights()[c]));
             }
+        }
+        if (fittedProcess) {
+            list.add(candidate("likeness to each car of the data (Gaussian process)", cross.candidate(PointModel.PROCESS),
+                    cross.y(), cross.weights()[PointModel.PROCESS]));
         }
         list.add(candidate("blend", cross.middle(), cross.y(), 1));
         return list;

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  * @param middle the blend
  * @param x the columns of each row as its held-out model sees them, followed by the middle
  * @param types of these columns, as in {@link Boosting.Rows}
+ * @param doubt of each row as its held-out model sees it, see {@link Guard#spread}
  */
 record CrossValidation(
         double[] y,
@@ -27,12 +28,13 @@ record CrossValidation(
         double[] weights,
         double[] middle,
         float[] x,
-        String[] types) {
+        String[] types,
+        double[] doubt) {
 
     private static final int GRID = 10;
 
     /** @param points for each fold the model fitted without it */
-    static CrossValidation of(TrainingSet set, List<PointModel> points) {
+    static CrossValidation of(TrainingSet set, List<PointModel> points, Guard guard) {
         int[] rows = set.rowsHeld();
         int n = rows.length;
         double[] y = new double[n];
@@ -42,30 +44,32 @@ record CrossValidation(
         int width = types.length;
         float[] x = new float[n * width];
         float[] one = new float[width - 1];
+        double[] doubt = new double[n];
         for (int i = 0; i < n; i++) {
+            CarFacts car = set.cars.get(rows[i]);
             y[i] = set.y[rows[i]];
             fold[i] = set.fold[rows[i]];
-            candidates[i] = points.get(fold[i]).candidates(set.cars.get(rows[i]), one);
+            PointModel unseen = points.get(fold[i]);
+            candidates[i] = unseen.candidates(car, one);
+            doubt[i] = guard.spread(car, unseen.encoder());
             System.arraycopy(one, 0, x, i * width, width - 1);
         }
-        double[] weights = choose(candidates, y, points.get(0).trees());
+        double[] weights = choose(candidates, y, points.get(0));
         double[] middle = new double[n];
         for (int i = 0; i < n; i++) {
             middle[i] = blend(candidates[i], weights);
             x[i * width + width - 1] = (float) middle[i];
         }
-        return new CrossValidation(y, fold, set.held, candidates, weights, middle, x, types);
+        return new CrossValidation(y, fold, set.held, candidates, weights, middle, x, types, doubt);
     }
 
     private static String[] types(Encoder encoder) {
         return Stream.concat(Arrays.stream(encoder.types()), Stream.of("q")).toArray(String[]::new);
     }
 
-    /** Weights on a grid of the simplex with the least mean absolute error of ln price; none where no trees are. */
-    private static double[] choose(double[][] candidates, double[] y, List<TreeEnsemble> trees) {
-        int[] fitted = IntStream.range(0, PointModel.CANDIDATES)
-                .filter(c -> c == 0 || trees.get(c - 1).trees() > 0)
-                .toArray();
+    /** Weights on a grid of the simplex with the least mean absolute error of ln price; none for what is not fitted. */
+    private static double[] choose(double[][] candidates, double[] y, PointModel point) {
+        int[] fitted = IntStream.range(0, PointModel.CANDIDATES).filter(point::fitted).toArray();
         double[] best = null;
         double least = Double.POSITIVE_INFINITY;
         for (double[] parts : simplex(fitted.length)) {
@@ -127,7 +131,8 @@ record CrossValidation(
 
     /** Reach of row {@code i} by the ensembles that have not seen its fold. */
     double[] reach(List<Spread> reaches, int i) {
-        return reaches.get(fold[i]).reach(Arrays.copyOfRange(x, i * types.length, (i + 1) * types.length));
+        double[] seen = reaches.get(fold[i]).reach(Arrays.copyOfRange(x, i * types.length, (i + 1) * types.length));
+        return Spread.widened(seen, doubt[i]);
     }
 
     /** Standardised held-out residual of every row. */

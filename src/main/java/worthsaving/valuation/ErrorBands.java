@@ -50,9 +50,7 @@ final class ErrorBands {
     }
 
     private ErrorBand band(ErrorBand.By by, String group, CarFacts car, long rows) {
-        PriceModel.Prediction predicted = model.predict(car);
-        double doubt = predicted.doubt().spread();
-        Distribution price = predicted.inMoney(1, doubt * doubt);
+        Distribution price = model.predict(car).inMoney(1, 0);
         double middle = price.quantile(0.5);
         return new ErrorBand(by, group, price.quantile(0.1) / middle - 1, price.quantile(0.9) / middle - 1, rows);
     }

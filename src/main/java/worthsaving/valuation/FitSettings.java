@@ -16,6 +16,7 @@ import java.util.Set;
  * @param shrinkage step of boosting, above 0 to 1
  * @param bands price bands in which the interval is calibrated apart (Mondrian) at most, 1 for none
  * @param ensembles candidates for the blend beside the regression, one or more
+ * @param mostForProcess rows up to which a Gaussian process joins the blend, 0 for never; it takes the cube of the rows
  * @param apart what never lies in two folds
  */
 public record FitSettings(
@@ -28,6 +29,7 @@ public record FitSettings(
         double shrinkage,
         int bands,
         Set<Ensemble> ensembles,
+        int mostForProcess,
         Apart apart) {
 
     /**
@@ -40,26 +42,27 @@ public record FitSettings(
     private static final int LEAST_LEAVES = 16;
     private static final int ROWS_PER_LEAF = 500;
     private static final int LEAST_ROWS_IN_BAND = 300;
+    private static final int FEW_ROWS = 2_500;
 
     public FitSettings {
         ensembles = Set.copyOf(ensembles);
         if (folds < 3 || held < 1 || threads < 1 || !(penalty > 0) || trees < 1 || leaves < 2 || !(shrinkage > 0)
-                || bands < 1 || ensembles.isEmpty()) {
+                || bands < 1 || mostForProcess < 0 || ensembles.isEmpty()) {
             throw new IllegalArgumentException(
                     "fit settings need folds >= 3, held >= 1, threads >= 1, penalty > 0, trees >= 1, leaves >= 2, "
-                            + "shrinkage > 0, bands >= 1 and an ensemble");
+                            + "shrinkage > 0, bands >= 1, no negative count and an ensemble");
         }
     }
 
     /** What the shipped models are fitted with. */
     public static FitSettings defaults() {
         return new FitSettings(10, 12_000, 2, 2, 600, 64, 0.05, 5,
-                EnumSet.of(Ensemble.ROBUST, Ensemble.SQUARE, Ensemble.ABSOLUTE), Apart.CARS);
+                EnumSet.of(Ensemble.ROBUST, Ensemble.SQUARE, Ensemble.ABSOLUTE), FEW_ROWS, Apart.CARS);
     }
 
     /** One ensemble and fewer rows held out: quicker, for slightly more error. */
     public static FitSettings quick() {
-        return new FitSettings(10, 5_000, 2, 2, 600, 64, 0.05, 5, EnumSet.of(Ensemble.ROBUST), Apart.CARS);
+        return new FitSettings(10, 5_000, 2, 2, 600, 64, 0.05, 5, EnumSet.of(Ensemble.ROBUST), FEW_ROWS, Apart.CARS);
     }
 
     /** Folds that get a model fitted without them, of this many rows. */
@@ -78,14 +81,14 @@ public record FitSettings(
     }
 
     public FitSettings withThreads(int count) {
-        return new FitSettings(folds, held, count, penalty, trees, leaves, shrinkage, bands, ensembles, apart);
+        return new FitSettings(folds, held, count, penalty, trees, leaves, shrinkage, bands, ensembles, mostForProcess, apart);
     }
 
     public FitSettings with(Apart never) {
-        return new FitSettings(folds, held, threads, penalty, trees, leaves, shrinkage, bands, ensembles, never);
+        return new FitSettings(folds, held, threads, penalty, trees, leaves, shrinkage, bands, ensembles, mostForProcess, never);
     }
 
     public FitSettings with(Set<Ensemble> others) {
-        return new FitSettings(folds, held, threads, penalty, trees, leaves, shrinkage, bands, others, apart);
+        return new FitSettings(folds, held, threads, penalty, trees, leaves, shrinkage, bands, others, mostForProcess, apart);
     }
 }

@@ -48,7 +48,7 @@ public record MarketLevel(double prior, double shift, double spread, double evid
             CarFacts facts = Valuer.asRepaired(CarFacts.of(c.car(), c.seen(), dataDay), model);
             PriceModel.Prediction predicted = model.predict(facts);
             double weight = likeness(car, facts);
-            double sigma = Math.hypot(predicted.sigma(), predicted.doubt().spread());
+            double sigma = predicted.sigma();
             double asked = c.price().amount() * toAsked(model, settings, c.kind());
             double local = settings.factor(MarketSettings.LOCAL).value()
                     * settings.title(c.car().title()).value();

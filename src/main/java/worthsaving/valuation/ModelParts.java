@@ -2,6 +2,7 @@ package worthsaving.valuation;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,12 +27,16 @@ final class ModelParts {
         Encoder encoder = new Encoder(levels(need(root, "makes")), levels(need(root, "models")), words, features(root));
         HedonicDesign design = HedonicDesign.named(words(need(root, "columns")));
         double[] coefficients = numbers(need(root, "coefficients"), design.width());
+        GaussianProcess process = root.has("process") ? ProcessJson.read(need(root, "process")) : GaussianProcess.NONE;
+        double[] weights = numbers(
+                need(root, "weights"), process.fitted() ? PointModel.CANDIDATES : PointModel.PROCESS);
         PointModel point = new PointModel(
                 encoder,
                 new Hedonic(design, coefficients),
                 numbers(need(root, "center"), 1)[0],
                 Ensemble.ALL.stream().map(e -> trees(need(root, e.key()), encoder.width())).toList(),
-                numbers(need(root, "weights"), PointModel.CANDIDATES));
+                process,
+                Arrays.copyOf(weights, PointModel.CANDIDATES));
         double[] guard = numbers(need(root, "guard"), 5);
         return new PriceModel(
                 point,

@@ -12,7 +12,7 @@ import worthsaving.quantity.Seed;
  */
 final class PointFitter {
 
-    private static final double ROBUST = 0.1;
+    private static final double ROBUST = 0.05;
     private static final double NEARLY_SQUARE = 1;
     private static final double ROW_SHARE = 0.8;
     private static final double COLUMN_SHARE = 0.5;
@@ -61,7 +61,7 @@ final class PointFitter {
         }
         double[] regressionAlone = new double[PointModel.CANDIDATES];
         regressionAlone[0] = 1;
-        return new PointModel(encoder, hedonic, center, trees, regressionAlone);
+        return new PointModel(encoder, hedonic, center, trees, set.processOn(rows, center), regressionAlone);
     }
 
     private static TreeEnsemble fit(

@@ -121,9 +121,7 @@ public final class PriceModel {
      * for measuring the model and for estimating factors the model does not hold.
      */
     public Distribution askingPrice(PriceRow row) {
-        Prediction predicted = predict(CarFacts.of(row));
-        double spread = predicted.doubt().spread();
-        return predicted.inMoney(1, spread * spread);
+        return predict(CarFacts.of(row)).inMoney(1, 0);
     }
 
     /** ln of the median asking price on the market of the data. */
@@ -136,9 +134,9 @@ public final class PriceModel {
      *
      * @param middle its median but for the small shift of the residuals
      * @param residuals distances from the middle at each of {@link Spread#LEVELS}
-     * @param doubt added spread and its reasons, not yet in {@code residuals}
+     * @param warnings why they are wider than usual, in plain words
      */
-    record Prediction(double middle, double[] residuals, Guard.Doubt doubt) {
+    record Prediction(double middle, double[] residuals, List<String> warnings) {
 
         private static final int MEDIAN = 50;
         private static final double NORMAL_90 = 1.2815515655446004;
@@ -179,6 +177,7 @@ public final class PriceModel {
         float[] x = new float[width + 1];
         double middle = point.blend(point.candidates(car, x));
         x[width] = (float) middle;
-        return new Prediction(middle, spread.residuals(middle, spread.reach(x)), guard.judge(car, point.encoder(), unit));
+        double[] reach = Spread.widened(spread.reach(x), guard.spread(car, point.encoder()));
+        return new Prediction(middle, spread.residuals(middle, reach), guard.warnings(car, point.encoder(), unit));
     }
 }

@@ -67,7 +67,13 @@ public final class PriceModelFitter {
             List<PointModel> points = each(pool, "price level", 0.05, 0.75, -1, set.held,
                     k -> PointFitter.fit(set, k, settings, seed.derive("fold " + k)));
             PointModel whole = points.get(0);
-            CrossValidation cross = CrossValidation.of(set, points.subList(1, points.size()));
+            Guard guard = new Guard(
+                    Quantiles.of(set.cars.stream().mapToDouble(CarFacts::age), 0.999),
+                    Quantiles.of(set.cars.stream().mapToDouble(CarFacts::miles), 0.999),
+                    whole.hedonic().effectSpread("make "),
+                    whole.hedonic().effectSpread("model "),
+                    FEW_ROWS);
+            CrossValidation cross = CrossValidation.of(set, points.subList(1, points.size()), guard);
             SpreadFitter.Residuals residuals = cross.residuals();
             List<Spread> reaches = each(pool, "interval", 0.75, 0.98, -1, set.held,
                     k -> SpreadFitter.reach(residuals, cross.rowsWithout(k), seed.derive("reach " + k)));
@@ -76,13 +82,7 @@ public final class PriceModelFitter {
             Spread spread = SpreadFitter.calibrate(reaches.get(0), cross.middle(), scores, bands);
             progress.at("model card", 0.98);
             CarFacts typical = TypicalCar.of(set.cars);
-            ModelCard card = CardWriter.card(data, set.size(), whole.encoder(), cross, reaches, spread, settings, seed);
-            Guard guard = new Guard(
-                    Quantiles.of(set.cars.stream().mapToDouble(CarFacts::age), 0.999),
-                    Quantiles.of(set.cars.stream().mapToDouble(CarFacts::miles), 0.999),
-                    whole.hedonic().effectSpread("make "),
-                    whole.hedonic().effectSpread("model "),
-                    FEW_ROWS);
+            ModelCard card = CardWriter.card(data, set.size(), whole, cross, reaches, spread, settings, seed);
             progress.at("done", 1);
             return new PriceModel(
                     whole.withWeights(cross.weights()), spread, guard, typical, UsualFacts.of(set.cars), card);

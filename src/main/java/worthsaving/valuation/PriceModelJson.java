@@ -10,6 +10,7 @@ import java.io.Reader;
 import java.io.StringWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
@@ -22,9 +23,10 @@ import java.util.zip.CRC32;
 final class PriceModelJson {
 
     private static final String FORMAT = "worthsaving price model";
-    private static final int VERSION = 3;
+    private static final int VERSION = 4;
 
-    /** Without further columns: what earlier programs read too. */
+    /** Without a Gaussian process, and without further columns either: what earlier programs read too. */
+    private static final int COLUMNS_VERSION = 3;
     private static final int PLAIN_VERSION = 2;
     private static final int MOST_CHARACTERS = 64 << 20;
     private static final String CHECKSUM = ",\n\"crc32\":";
@@ -37,7 +39,7 @@ final class PriceModelJson {
         try (JsonGenerator out = new JsonFactory().createGenerator(text)) {
             out.writeStartObject();
             out.writeStringField("format", FORMAT);
-            out.writeNumberField("version", model.point.encoder().features().isEmpty() ? PLAIN_VERSION : VERSION);
+            out.writeNumberField("version", version(model.point));
             out.writeFieldName("card");
             CardJson.write(model.card(), out);
             writePoint(model.point, out);
@@ -61,6 +63,13 @@ final class PriceModelJson {
         String body = text.toString();
         String open = body.substring(0, body.length() - 1);
         writer.append(open).append(CHECKSUM).append(Long.toString(crc(open))).append("}\n");
+    }
+
+    private static int version(PointModel point) {
+        if (point.process().fitted()) {
+            return VERSION;
+        }
+        return point.encoder().features().isEmpty() ? PLAIN_VERSION : COLUMNS_VERSION;
     }
 
     private static void writePoint(PointModel point, JsonGenerator out) throws IOException {
@@ -91,7 +100,11 @@ final class PriceModelJson {
         for (Ensemble e : Ensemble.ALL) {
             writeTrees(e.key(), point.trees().get(e.ordinal()), out);
         }
-        numbers("weights", point.weights(), out);
+        boolean process = point.process().fitted();
+        numbers("weights", process ? point.weights() : Arrays.copyOf(point.weights(), PointModel.PROCESS), out);
+        if (process) {
+            ProcessJson.write(point.process(), out);
+        }
         numbers("center", new double[] {point.center()}, out);
     }
 
@@ -163,7 +176,7 @@ final class PriceModelJson {
     }
 
     /** Finite numbers as such, the others as null. */
-    private static void numbers(double[] values, JsonGenerator out) throws IOException {
+    static void numbers(double[] values, JsonGenerator out) throws IOException {
         out.writeStartArray();
         for (double v : values) {
             if (Double.isFinite(v)) {

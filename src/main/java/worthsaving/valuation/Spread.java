@@ -16,6 +16,7 @@ record Spread(TreeEnsemble down, TreeEnsemble up, double[] edges, double[][] ran
     static final double LOWER = 0.1;
     static final double UPPER = 0.9;
     private static final double LEAST_REACH = 0.03;
+    private static final double NORMAL_90 = 1.2815515655446004;
     private static final int INNER = 99;
 
     /** Probabilities kept: 0.5 %, 1 % to 99 % and 99.5 %. */
@@ -34,6 +35,11 @@ record Spread(TreeEnsemble down, TreeEnsemble up, double[] edges, double[][] ran
     /** Reach below and above the middle, in ln price; {@code x} holds the car's columns and then the middle. */
     double[] reach(float[] x) {
         return new double[] {Math.max(LEAST_REACH, -down.predict(x)), Math.max(LEAST_REACH, up.predict(x))};
+    }
+
+    /** Reach of a car about which there is more doubt than its columns tell; the doubt adds in variance. */
+    static double[] widened(double[] reach, double doubt) {
+        return Arrays.stream(reach).map(r -> Math.hypot(r, NORMAL_90 * doubt)).toArray();
     }
 
     int band(double middle) {

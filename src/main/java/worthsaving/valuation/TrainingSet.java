@@ -1,6 +1,7 @@
 package worthsaving.valuation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,6 +22,9 @@ final class TrainingSet {
     /** Folds from 0 to before this one are held out in turn. */
     final int held;
     final HedonicDesign design;
+    private final FactSpace space;
+    private final List<FactSpace.Point> points;
+    private final Likeness likeness;
     private final LinearSystem[] systems;
     private final double penalty;
     private final Map<List<Integer>, Hedonic> hedonics = new ConcurrentHashMap<>();
@@ -32,6 +36,10 @@ final class TrainingSet {
         folds = settings.folds();
         held = settings.foldsHeld(rows.size());
         fold = folds(rows, settings, seed.derive("folds").generator());
+        boolean few = y.length <= settings.mostForProcess();
+        space = few ? FactSpace.over(cars) : null;
+        points = few ? cars.stream().map(space::point).toList() : List.of();
+        likeness = few ? Likeness.choose(space, points, y, seed.derive("likeness")) : null;
         design = HedonicDesign.over(cars);
         penalty = settings.penalty();
         systems = new LinearSystem[folds];
@@ -58,6 +66,19 @@ final class TrainingSet {
 
     int size() {
         return y.length;
+    }
+
+    /**
+     * A Gaussian process of ln price about {@code center} on these rows; none when the table has too many. How much each
+     * fact weighs is chosen once for all of them, on some of the rows, held out or not: a score of figures for the whole
+     * table, like the other settings.
+     */
+    GaussianProcess processOn(int[] rows, double center) {
+        if (likeness == null) {
+            return GaussianProcess.NONE;
+        }
+        double[] left = Arrays.stream(rows).mapToDouble(i -> y[i] - center).toArray();
+        return GaussianProcess.fit(space, likeness, Arrays.stream(rows).mapToObj(points::get).toList(), left);
     }
 
     /** Rows outside fold {@code out}; all of them for -1. */

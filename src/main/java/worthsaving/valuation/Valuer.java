@@ -95,7 +95,7 @@ public final class Valuer {
         CarFacts car = asRepaired(stated, model);
         PriceModel.Prediction predicted = model.predict(car, odometer);
         List<ValueForecast.Step> steps = new ArrayList<>();
-        List<String> warnings = new ArrayList<>(predicted.doubt().warnings());
+        List<String> warnings = new ArrayList<>(predicted.warnings());
         steps.add(new ValueForecast.Step((model.tellsSales() ? "sale" : "asking") + " price by the model", 1,
                 model.card().name() + ", "
                 + model.card().rows() + " adverts of " + model.card().firstDay() + " to " + model.dataDay()));
@@ -119,8 +119,7 @@ public final class Valuer {
         steps.add(step("local factor", local));
         steps.add(haircut());
         double factor = steps.stream().mapToDouble(ValueForecast.Step::factor).reduce(1, (a, b) -> a * b);
-        double added = square(predicted.doubt().spread()) + square(level.spread()) + square(logSpread(title))
-                + square(logSpread(local));
+        double added = square(level.spread()) + square(logSpread(title)) + square(logSpread(local));
         double scale = Math.exp(predicted.median() - predicted.middle()) * factor;
         List<ValueForecast.Contribution> contributions = reasons
                 ? said(Explanation.of(car, model.typical, model::middle, model.currency(), odometer, scale))
