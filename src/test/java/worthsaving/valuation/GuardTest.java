@@ -41,24 +41,24 @@ class GuardTest {
     })
     void adds_the_measured_doubt_and_says_why(
             String make, String model, double age, double miles, double spread, int warnings) {
-        Guard.Doubt doubt = GUARD.judge(car(make, model, age, miles), encoder(), Distance.Unit.MILES);
+        CarFacts car = car(make, model, age, miles);
 
-        assertThat(doubt.spread()).isCloseTo(spread, within(1e-9));
-        assertThat(doubt.warnings()).hasSize(warnings);
+        assertThat(GUARD.spread(car, encoder())).isCloseTo(spread, within(1e-9));
+        assertThat(GUARD.warnings(car, encoder(), Distance.Unit.MILES)).hasSize(warnings);
     }
 
     @Test
     void what_is_not_known_is_said_but_not_counted_as_far_out() {
-        Guard.Doubt doubt = GUARD.judge(car("alpha", "common", Double.NaN, Double.NaN), encoder(), Distance.Unit.MILES);
+        CarFacts car = car("alpha", "common", Double.NaN, Double.NaN);
 
-        assertThat(doubt.spread()).isZero();
-        assertThat(doubt.warnings()).hasSize(2).allSatisfy(w -> assertThat(w).contains("is not known"));
+        assertThat(GUARD.spread(car, encoder())).isZero();
+        assertThat(GUARD.warnings(car, encoder(), Distance.Unit.MILES)).hasSize(2).allSatisfy(w -> assertThat(w).contains("is not known"));
     }
 
     @Test
     void a_market_without_odometers_has_no_end_of_mileage() {
         Guard blind = new Guard(20, Double.NaN, 0.4, 0.3, 10);
 
-        assertThat(blind.judge(car("alpha", "common", 10, 900_000), encoder(), Distance.Unit.MILES).spread()).isZero();
+        assertThat(blind.spread(car("alpha", "common", 10, 900_000), encoder())).isZero();
     }
 }

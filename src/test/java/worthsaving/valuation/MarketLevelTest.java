@@ -51,7 +51,7 @@ class MarketLevelTest {
                 CarFacts facts = Valuer.asRepaired(
                         CarFacts.of(OWN.get(i).car(), DAY, DATA_DAY), InventedMarket.model());
                 PriceModel.Prediction p = InventedMarket.model().predict(facts);
-                double sigma = Math.hypot(p.sigma(), p.doubt().spread());
+                double sigma = p.sigma();
                 log -= weights[i] * 0.5 * Math.pow((Math.log(asked[i]) - p.median() - level) / sigma, 2);
             }
             mass += Math.exp(log);

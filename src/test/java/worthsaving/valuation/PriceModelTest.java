@@ -83,7 +83,7 @@ class PriceModelTest {
         "'', is no price model",
         "'hello', not JSON at line 1",
         "'{\"format\":\"another\"}', is no price model",
-        "'{\"format\":\"worthsaving price model\",\"version\":4}', written by a newer version"
+        "'{\"format\":\"worthsaving price model\",\"version\":5}', written by a newer version"
     })
     void refuses_what_is_no_model(String text, String message) {
         assertThatThrownBy(() -> read(text))

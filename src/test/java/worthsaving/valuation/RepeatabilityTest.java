@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.Reader;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -21,7 +22,7 @@ import worthsaving.quantity.Seed;
 class RepeatabilityTest {
 
     private static final FitSettings SETTINGS = new FitSettings(
-            3, 400, 1, 2, 40, 16, 0.1, 5, FitSettings.defaults().ensembles(), FitSettings.Apart.CARS);
+            3, 400, 1, 2, 40, 16, 0.1, 5, FitSettings.defaults().ensembles(), 1_000, FitSettings.Apart.CARS);
 
     private static Cleaning data;
     private static String onOneThread;
@@ -55,5 +56,16 @@ class RepeatabilityTest {
     @Test
     void another_seed_gives_another_model() throws IOException {
         assertThat(fit(2, new Seed(7))).isNotEqualTo(onOneThread);
+    }
+
+    /** With few rows a Gaussian process is fitted too; it comes back from the file as it was. */
+    @Test
+    void the_file_brings_the_whole_model_back() throws IOException {
+        PriceModel back = PriceModel.read(new StringReader(onOneThread), "cars.json");
+        StringWriter text = new StringWriter();
+        back.write(text);
+
+        assertThat(back.point.process().fitted()).isTrue();
+        assertThat(text.toString()).isEqualTo(onOneThread);
     }
 }

@@ -78,4 +78,12 @@ class SpreadTest {
             assertThat(spread.residuals(m, new double[] {0.5, 0.2})).isSorted();
         }
     }
+
+    /** Variances add: 3, 4, 5 in units of the normal's 90 % point. */
+    @Test
+    void doubt_widens_the_reach_by_adding_variance() {
+        double z = 1.2815515655446004;
+
+        assertThat(Spread.widened(new double[] {3 * z, 0}, 4)).containsExactly(new double[] {5 * z, 4 * z}, within(1e-12));
+    }
 }

@@ -169,7 +169,7 @@ class ValuerTest {
         Comparable sold = new Comparable(car, Money.usd(asked * 1.3 * 0.94), PriceKind.SALE, DATA_DAY, "mine, row 3");
         CarFacts facts = Valuer.asRepaired(CarFacts.of(car, DATA_DAY, CarFacts.decimalYear(DATA_DAY)), plain.model());
         PriceModel.Prediction predicted = plain.model().predict(facts);
-        double variance = Math.pow(predicted.sigma(), 2) + Math.pow(predicted.doubt().spread(), 2);
+        double variance = Math.pow(predicted.sigma(), 2);
         double expected = 2 * Math.log(1.3) / variance / (1 / 0.01 + 2 / variance);
 
         MarketSettings settings = InventedMarket.settings().withComparables(List.of(dear, sold));
