@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.Set;
 import worthsaving.market.Cleaning;
 import worthsaving.market.CleaningRule;
 import worthsaving.market.DatasetShape;
@@ -27,7 +26,6 @@ final class CardWriter {
             CrossValidation cross,
             List<Spread> reaches,
             Spread spread,
-            FitSettings settings,
             Seed seed) {
         DatasetShape shape = data.table().shape();
         List<LocalDate> days = data.table().rows().stream().map(PriceRow::date).sorted().toList();
@@ -50,25 +48,18 @@ final class CardWriter {
                 whole.encoder().makes().size(),
                 whole.encoder().models().size(),
                 cleaning,
-                candidates(cross, settings.ensembles(), whole.process().fitted()),
+                candidates(cross, whole),
                 bands(cross, reaches.subList(1, reaches.size()), spread.edges()),
                 seed.value(),
                 limits(shape, whole.encoder()));
     }
 
-    private static List<ModelCard.Candidate> candidates(
-            CrossValidation cross, Set<Ensemble> fitted, boolean fittedProcess) {
+    private static List<ModelCard.Candidate> candidates(CrossValidation cross, PointModel whole) {
         List<ModelCard.Candidate> list = new ArrayList<>();
-        list.add(candidate("hedonic regression", cross.candidate(0), cross.y(), cross.weights()[0]));
-        for (Ensemble e : Ensemble.ALL) {
-            int c = 1 + e.ordinal();
-            if (fitted.contains(e)) {
-                list.add(candidate(e.title, cross.candidate(c), cross.y(), cross.weights()[c]));
+        for (int c = 0; c < PointModel.CANDIDATES; c++) {
+            if (whole.fitted(c)) {
+                list.add(candidate(PointModel.title(c), cross.candidate(c), cross.y(), cross.weights()[c]));
             }
-        }
-        if (fittedProcess) {
-            list.add(candidate("likeness to each car of the data (Gaussian process)", cross.candidate(PointModel.PROCESS),
-                    cross.y(), cross.weights()[PointModel.PROCESS]));
         }
         list.add(candidate("blend", cross.middle(), cross.y(), 1));
         return list;

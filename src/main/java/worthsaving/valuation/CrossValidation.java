@@ -33,7 +33,10 @@ record CrossValidation(
 
     private static final int GRID = 10;
 
-    /** @param points for each fold the model fitted without it */
+    /**
+     * @param points for each fold the model fitted without it
+     * @param guard tells the doubt about each row
+     */
     static CrossValidation of(TrainingSet set, List<PointModel> points, Guard guard) {
         int[] rows = set.rowsHeld();
         int n = rows.length;

@@ -1,9 +1,7 @@
 package worthsaving.valuation;
 
 import java.util.List;
-import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
 
 /**
  * Regression by a Gaussian process with mean 0 (Rasmussen and Williams 2006, algorithm 2.1): what a car leaves is a
@@ -23,16 +21,8 @@ record GaussianProcess(FactSpace space, Likeness likeness, List<FactSpace.Point>
 
     /** @param y what is to be predicted, about 0 */
     static GaussianProcess fit(FactSpace space, Likeness likeness, List<FactSpace.Point> points, double[] y) {
-        int n = y.length;
-        double[][] k = new double[n][n];
-        for (int i = 0; i < n; i++) {
-            for (int j = 0; j < i; j++) {
-                k[i][j] = likeness.covariance(space, points.get(i), points.get(j));
-                k[j][i] = k[i][j];
-            }
-            k[i][i] = 1 + likeness.noise();
-        }
-        double[] pull = new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-9, 1e-13)
+        double[] pull = Likeness.decomposed(y.length, likeness.noise(),
+                        (i, j) -> likeness.squared(space, points.get(i), points.get(j)))
                 .getSolver().solve(new ArrayRealVector(y, false)).toArray();
         return new GaussianProcess(space, likeness, points, pull);
     }
@@ -49,7 +39,7 @@ record GaussianProcess(FactSpace space, Likeness likeness, List<FactSpace.Point>
         FactSpace.Point at = space.point(car);
         double sum = 0;
         for (int i = 0; i < pull.length; i++) {
-            sum += pull[i] * likeness.covariance(space, at, points.get(i));
+            sum += pull[i] * Likeness.covariance(likeness.squared(space, at, points.get(i)));
         }
         return sum;
     }

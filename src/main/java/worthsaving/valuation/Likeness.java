@@ -35,14 +35,32 @@ record Likeness(double[] weight, double noise) {
         return (1 + r) * Math.exp(-r);
     }
 
-    double covariance(FactSpace space, FactSpace.Point a, FactSpace.Point b) {
+    double squared(FactSpace space, FactSpace.Point a, FactSpace.Point b) {
         double squared = 0;
         for (int f = 0; f < weight.length; f++) {
             if (weight[f] > 0) {
                 squared += weight[f] * space.apart(f, a, b);
             }
         }
-        return covariance(squared);
+        return squared;
+    }
+
+    /** Squared distance of two rows. */
+    interface Distances {
+        double squared(int i, int j);
+    }
+
+    /** The covariance matrix of {@code n} rows with noise on its diagonal, ready to be solved. */
+    static CholeskyDecomposition decomposed(int n, double noise, Distances between) {
+        double[][] k = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                k[i][j] = covariance(between.squared(i, j));
+                k[j][i] = k[i][j];
+            }
+            k[i][i] = 1 + noise;
+        }
+        return new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-9, 1e-13);
     }
 
     /** Weights and noise that make these values most likely, found by steps in one of them at a time. */
@@ -171,15 +189,7 @@ record Likeness(double[] weight, double noise) {
         /** Up to a constant, with the variance of the process at its best value (ibid., section 5.4.1). */
         private double logLikelihood(double[][] squared, double share) {
             int n = y.length;
-            double[][] k = new double[n][n];
-            for (int i = 0; i < n; i++) {
-                for (int j = 0; j < i; j++) {
-                    k[i][j] = covariance(squared[i][j]);
-                    k[j][i] = k[i][j];
-                }
-                k[i][i] = 1 + share;
-            }
-            CholeskyDecomposition parts = new CholeskyDecomposition(new Array2DRowRealMatrix(k, false), 1e-9, 1e-13);
+            CholeskyDecomposition parts = decomposed(n, share, (i, j) -> squared[i][j]);
             double[] solved = parts.getSolver().solve(new ArrayRealVector(y, false)).toArray();
             double fit = 0;
             double logDeterminant = 0;

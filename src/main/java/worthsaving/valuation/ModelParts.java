@@ -15,12 +15,7 @@ final class ModelParts {
     private ModelParts() {}
 
     static PriceModel model(JsonNode root) {
-        List<Map<String, Integer>> words = new ArrayList<>();
-        for (JsonNode list : need(root, "words")) {
-            Map<String, Integer> order = new LinkedHashMap<>();
-            list.forEach(word -> order.put(word.asText(), order.size()));
-            words.add(order);
-        }
+        List<Map<String, Integer>> words = codes(root);
         if (words.size() != WordField.ALL.size()) {
             throw new IllegalArgumentException("it has " + words.size() + " lists of words");
         }
@@ -123,6 +118,17 @@ final class ModelParts {
             throw new IllegalArgumentException("the part '" + field + "' is missing");
         }
         return value;
+    }
+
+    /** The part "words": for each list the words with their places as codes. */
+    static List<Map<String, Integer>> codes(JsonNode node) {
+        List<Map<String, Integer>> all = new ArrayList<>();
+        for (JsonNode list : need(node, "words")) {
+            Map<String, Integer> codes = new LinkedHashMap<>();
+            list.forEach(word -> codes.put(word.asText(), codes.size()));
+            all.add(codes);
+        }
+        return all;
     }
 
     static List<String> words(JsonNode node) {

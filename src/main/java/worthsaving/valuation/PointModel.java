@@ -35,6 +35,15 @@ record PointModel(
         return values;
     }
 
+    /** Name of a candidate, for the model card. */
+    static String title(int candidate) {
+        if (candidate == 0) {
+            return "hedonic regression";
+        }
+        return candidate == PROCESS
+                ? "likeness to each car of the data (Gaussian process)" : Ensemble.ALL.get(candidate - 1).title;
+    }
+
     boolean fitted(int candidate) {
         return candidate == 0 || (candidate == PROCESS
                 ? process.fitted() : trees.get(candidate - 1).trees() > 0);

@@ -139,11 +139,10 @@ public final class PriceModel {
     record Prediction(double middle, double[] residuals, List<String> warnings) {
 
         private static final int MEDIAN = 50;
-        private static final double NORMAL_90 = 1.2815515655446004;
 
         /** Standard deviation of a normal with the same 80 % interval. */
         double sigma() {
-            return (residuals[Spread.LEVELS.length - 11] - residuals[10]) / (2 * NORMAL_90);
+            return (residuals[Spread.LEVELS.length - 11] - residuals[10]) / (2 * Spread.NORMAL_90);
         }
 
         /** ln of the median. */

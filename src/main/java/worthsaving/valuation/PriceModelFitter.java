@@ -82,7 +82,7 @@ public final class PriceModelFitter {
             Spread spread = SpreadFitter.calibrate(reaches.get(0), cross.middle(), scores, bands);
             progress.at("model card", 0.98);
             CarFacts typical = TypicalCar.of(set.cars);
-            ModelCard card = CardWriter.card(data, set.size(), whole, cross, reaches, spread, settings, seed);
+            ModelCard card = CardWriter.card(data, set.size(), whole, cross, reaches, spread, seed);
             progress.at("done", 1);
             return new PriceModel(
                     whole.withWeights(cross.weights()), spread, guard, typical, UsualFacts.of(set.cars), card);

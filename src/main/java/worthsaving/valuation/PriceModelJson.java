@@ -82,15 +82,7 @@ final class PriceModelJson {
             }
             out.writeEndObject();
         }
-        out.writeArrayFieldStart("words");
-        for (Map<String, Integer> words : point.encoder().words()) {
-            out.writeStartArray();
-            for (String word : ModelParts.inOrder(words)) {
-                out.writeString(word);
-            }
-            out.writeEndArray();
-        }
-        out.writeEndArray();
+        writeWords(point.encoder().words(), out);
         out.writeArrayFieldStart("columns");
         for (String name : point.hedonic().design().names()) {
             out.writeString(name);
@@ -106,6 +98,19 @@ final class PriceModelJson {
             ProcessJson.write(point.process(), out);
         }
         numbers("center", new double[] {point.center()}, out);
+    }
+
+    /** Lists of words in the order of their codes; {@link ModelParts#codes} reads them. */
+    static void writeWords(List<Map<String, Integer>> all, JsonGenerator out) throws IOException {
+        out.writeArrayFieldStart("words");
+        for (Map<String, Integer> words : all) {
+            out.writeStartArray();
+            for (String word : ModelParts.inOrder(words)) {
+                out.writeString(word);
+            }
+            out.writeEndArray();
+        }
+        out.writeEndArray();
     }
 
     private static void writeLevels(String name, Map<String, Encoder.Level> levels, JsonGenerator out)

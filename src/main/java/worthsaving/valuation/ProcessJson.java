@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -28,15 +27,7 @@ final class ProcessJson {
             out.writeString(name);
         }
         out.writeEndArray();
-        out.writeArrayFieldStart("words");
-        for (Map<String, Integer> codes : space.words()) {
-            out.writeStartArray();
-            for (String word : ModelParts.inOrder(codes)) {
-                out.writeString(word);
-            }
-            out.writeEndArray();
-        }
-        out.writeEndArray();
+        PriceModelJson.writeWords(space.words(), out);
         PriceModelJson.numbers("weight", process.likeness().weight(), out);
         PriceModelJson.numbers("noise", new double[] {process.likeness().noise()}, out);
         PriceModelJson.numbers("pull", process.pull(), out);
@@ -53,12 +44,7 @@ final class ProcessJson {
 
     /** @throws IllegalArgumentException naming what is missing or does not fit */
     static GaussianProcess read(JsonNode node) {
-        List<Map<String, Integer>> words = new ArrayList<>();
-        for (JsonNode list : ModelParts.need(node, "words")) {
-            Map<String, Integer> codes = new LinkedHashMap<>();
-            list.forEach(word -> codes.put(word.asText(), codes.size()));
-            words.add(codes);
-        }
+        List<Map<String, Integer>> words = ModelParts.codes(node);
         FactSpace space = new FactSpace(
                 ModelParts.numbers(ModelParts.need(node, "center"), FactSpace.NUMBERS.size()),
                 ModelParts.numbers(ModelParts.need(node, "scale"), FactSpace.NUMBERS.size()),
