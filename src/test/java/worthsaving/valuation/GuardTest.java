@@ -52,7 +52,8 @@ class GuardTest {
         CarFacts car = car("alpha", "common", Double.NaN, Double.NaN);
 
         assertThat(GUARD.spread(car, encoder())).isZero();
-        assertThat(GUARD.warnings(car, encoder(), Distance.Unit.MILES)).hasSize(2).allSatisfy(w -> assertThat(w).contains("is not known"));
+        assertThat(GUARD.warnings(car, encoder(), Distance.Unit.MILES)).hasSize(2)
+                .allSatisfy(w -> assertThat(w).contains("is not known"));
     }
 
     @Test
