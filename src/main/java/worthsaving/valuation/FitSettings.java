@@ -15,6 +15,8 @@ import java.util.Set;
  * @param leaves leaves of each tree at most
  * @param shrinkage step of boosting, above 0 to 1
  * @param bands price bands in which the interval is calibrated apart (Mondrian) at most, 1 for none
+ * @param repeats fits of each ensemble of the model kept, each with a seed of its own, whose mean it takes; one held out
+ *     is fitted once, so that its residuals are, if anything, slightly too large
  * @param ensembles candidates for the blend beside the regression, one or more
  * @param mostForProcess rows up to which a Gaussian process joins the blend, 0 for never; it takes the cube of the rows
  * @param apart what never lies in two folds
@@ -28,6 +30,7 @@ public record FitSettings(
         int leaves,
         double shrinkage,
         int bands,
+        int repeats,
         Set<Ensemble> ensembles,
         int mostForProcess,
         Apart apart) {
@@ -47,22 +50,22 @@ public record FitSettings(
     public FitSettings {
         ensembles = Set.copyOf(ensembles);
         if (folds < 3 || held < 1 || threads < 1 || !(penalty > 0) || trees < 1 || leaves < 2 || !(shrinkage > 0)
-                || bands < 1 || mostForProcess < 0 || ensembles.isEmpty()) {
+                || bands < 1 || repeats < 1 || mostForProcess < 0 || ensembles.isEmpty()) {
             throw new IllegalArgumentException(
                     "fit settings need folds >= 3, held >= 1, threads >= 1, penalty > 0, trees >= 1, leaves >= 2, "
-                            + "shrinkage > 0, bands >= 1, no negative count and an ensemble");
+                            + "shrinkage > 0, bands >= 1, repeats >= 1, no negative count and an ensemble");
         }
     }
 
     /** What the shipped models are fitted with. */
     public static FitSettings defaults() {
-        return new FitSettings(10, 12_000, 2, 2, 600, 64, 0.05, 5,
+        return new FitSettings(10, 12_000, 2, 2, 600, 64, 0.05, 5, 3,
                 EnumSet.of(Ensemble.ROBUST, Ensemble.SQUARE, Ensemble.ABSOLUTE), FEW_ROWS, Apart.CARS);
     }
 
     /** One ensemble and fewer rows held out: quicker, for slightly more error. */
     public static FitSettings quick() {
-        return new FitSettings(10, 5_000, 2, 2, 600, 64, 0.05, 5, EnumSet.of(Ensemble.ROBUST), FEW_ROWS, Apart.CARS);
+        return new FitSettings(10, 5_000, 2, 2, 600, 64, 0.05, 5, 1, EnumSet.of(Ensemble.ROBUST), FEW_ROWS, Apart.CARS);
     }
 
     /** Folds that get a model fitted without them, of this many rows. */
@@ -81,14 +84,17 @@ public record FitSettings(
     }
 
     public FitSettings withThreads(int count) {
-        return new FitSettings(folds, held, count, penalty, trees, leaves, shrinkage, bands, ensembles, mostForProcess, apart);
+        return new FitSettings(
+                folds, held, count, penalty, trees, leaves, shrinkage, bands, repeats, ensembles, mostForProcess, apart);
     }
 
     public FitSettings with(Apart never) {
-        return new FitSettings(folds, held, threads, penalty, trees, leaves, shrinkage, bands, ensembles, mostForProcess, never);
+        return new FitSettings(
+                folds, held, threads, penalty, trees, leaves, shrinkage, bands, repeats, ensembles, mostForProcess, never);
     }
 
     public FitSettings with(Set<Ensemble> others) {
-        return new FitSettings(folds, held, threads, penalty, trees, leaves, shrinkage, bands, others, mostForProcess, apart);
+        return new FitSettings(
+                folds, held, threads, penalty, trees, leaves, shrinkage, bands, repeats, others, mostForProcess, apart);
     }
 }

@@ -3,6 +3,7 @@ package worthsaving.valuation;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import worthsaving.quantity.Seed;
 
 /**
@@ -55,9 +56,12 @@ final class PointFitter {
         Boosting.Rows matrix = new Boosting.Rows(x, encoder.types());
         List<TreeEnsemble> trees = new ArrayList<>();
         for (Ensemble ensemble : Ensemble.ALL) {
-            trees.add(settings.ensembles().contains(ensemble)
-                    ? fit(ensemble, matrix, ensemble.onHedonic ? left : centred, trees(settings, ensemble, rows.length), seed)
-                    : TreeEnsemble.NONE);
+            Boosting.Settings grown = trees(settings, ensemble, rows.length);
+            float[] target = ensemble.onHedonic ? left : centred;
+            trees.add(!settings.ensembles().contains(ensemble) ? TreeEnsemble.NONE
+                    : TreeEnsemble.mean(IntStream.range(0, out < 0 ? settings.repeats() : 1)
+                            .mapToObj(i -> fit(ensemble, matrix, target, grown, i == 0 ? seed : seed.derive("again " + i)))
+                            .toList()));
         }
         double[] regressionAlone = new double[PointModel.CANDIDATES];
         regressionAlone[0] = 1;

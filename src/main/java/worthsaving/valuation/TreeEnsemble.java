@@ -1,6 +1,8 @@
 package worthsaving.valuation;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * A sum of regression trees over a vector of floats, NaN for not stated. Immutable.
@@ -21,6 +23,7 @@ final class TreeEnsemble {
     private final long[][] sets;
     private final int[] second;
     private final int[] roots;
+    private final int features;
 
     /**
      * @param sets sets of codes as bits, 64 to a word
@@ -34,13 +37,14 @@ final class TreeEnsemble {
         this.shape = shape;
         this.value = value;
         this.sets = sets;
+        this.features = features;
         this.second = new int[shape.length];
         int[] start = new int[shape.length];
         int[] open = new int[shape.length + 1];
         int trees = 0;
         int depth = 0;
         for (int node = 0; node < shape.length; node++) {
-            check(node, features);
+            check(node);
             if (depth == 0) {
                 start[trees++] = node;
             }
@@ -55,7 +59,28 @@ final class TreeEnsemble {
         roots = Arrays.copyOf(start, trees);
     }
 
-    private void check(int node, int features) {
+    /** The mean of some, of which there is at least one. */
+    static TreeEnsemble mean(List<TreeEnsemble> some) {
+        if (some.size() == 1) {
+            return some.get(0);
+        }
+        int nodes = some.stream().mapToInt(one -> one.shape.length).sum();
+        int[] shape = new int[nodes];
+        float[] value = new float[nodes];
+        List<long[]> sets = new ArrayList<>();
+        int at = 0;
+        for (TreeEnsemble one : some) {
+            for (int node = 0; node < one.shape.length; node++, at++) {
+                shape[at] = one.shape[node];
+                value[at] = one.shape[node] == LEAF ? one.value[node] / some.size()
+                        : one.value[node] + (one.tests(node) ? sets.size() : 0);
+            }
+            sets.addAll(Arrays.asList(one.sets));
+        }
+        return new TreeEnsemble(shape, value, sets.toArray(long[][]::new), some.get(0).features);
+    }
+
+    private void check(int node) {
         boolean sound = shape[node] >= LEAF && shape[node] < 4 * features && Float.isFinite(value[node]);
         if (sound && tests(node)) {
             sound = value[node] >= 0 && value[node] < sets.length && value[node] == (int) value[node];

@@ -26,7 +26,7 @@ final class InventedMarket {
     static final String[] MAKES = {"alpha", "beta", "gamma"};
     static final double NOISE = 0.2;
     static final FitSettings SMALL = new FitSettings(
-            3, 3000, 2, 2, 80, 16, 0.1, 5, FitSettings.defaults().ensembles(), 0, FitSettings.Apart.CARS);
+            3, 3000, 2, 2, 80, 16, 0.1, 5, 1, FitSettings.defaults().ensembles(), 0, FitSettings.Apart.CARS);
 
     private InventedMarket() {}
 

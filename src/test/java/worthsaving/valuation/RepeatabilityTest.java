@@ -22,7 +22,7 @@ import worthsaving.quantity.Seed;
 class RepeatabilityTest {
 
     private static final FitSettings SETTINGS = new FitSettings(
-            3, 400, 1, 2, 40, 16, 0.1, 5, FitSettings.defaults().ensembles(), 1_000, FitSettings.Apart.CARS);
+            3, 400, 1, 2, 40, 16, 0.1, 5, 2, FitSettings.defaults().ensembles(), 1_000, FitSettings.Apart.CARS);
 
     private static Cleaning data;
     private static String onOneThread;

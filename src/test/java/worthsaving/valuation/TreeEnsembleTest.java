@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -130,6 +131,25 @@ class TreeEnsembleTest {
         assertThat(tree.predict(new float[] {2, 4})).isEqualTo(30);
         assertThat(tree.predict(new float[] {2, 500})).isEqualTo(30);
         assertThat(tree.predict(new float[] {2, Float.NaN})).isEqualTo(20);
+    }
+
+    @Test
+    void a_mean_of_ensembles_gives_the_mean_of_what_they_give() {
+        float[] x = x("train");
+        List<TreeEnsemble> some = IntStream.range(1, 4)
+                .mapToObj(i -> Boosting.fit(new Boosting.Rows(x, TYPES), y(x), 0.1, SETTINGS, new Seed(i)))
+                .toList();
+        TreeEnsemble mean = TreeEnsemble.mean(some);
+        float[] fresh = x("fresh");
+
+        assertThat(mean.trees()).isEqualTo(120);
+        assertThat(some.get(1).predict(fresh)).isNotEqualTo(some.get(0).predict(fresh));
+        for (int i = 0; i < N; i++) {
+            int at = i * TYPES.length;
+            double expected = some.stream().mapToDouble(one -> one.predict(fresh, at)).average().orElseThrow();
+            assertThat(mean.predict(fresh, at)).isCloseTo(expected, within(1e-6));
+        }
+        assertThat(TreeEnsemble.mean(List.of(some.get(0)))).isSameAs(some.get(0));
     }
 
     @Test

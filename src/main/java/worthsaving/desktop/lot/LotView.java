@@ -100,6 +100,7 @@ public final class LotView extends VBox {
         open.setOnAction(e -> onChoose.run());
         heading.setMinWidth(Region.USE_PREF_SIZE);
         HBox row = new HBox(12, heading, sample, space, open);
+        row.setMinHeight(Region.USE_PREF_SIZE);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
     }
