@@ -49,7 +49,7 @@ final class CardWriter {
                 whole.encoder().models().size(),
                 cleaning,
                 candidates(cross, whole),
-                bands(cross, reaches.subList(1, reaches.size()), spread.edges()),
+                bands(cross, reaches, spread.edges()),
                 seed.value(),
                 limits(shape, whole.encoder()));
     }
@@ -80,12 +80,12 @@ final class CardWriter {
                 weight);
     }
 
-    /** Coverage with ranks calibrated on the other folds, so that no price calibrates its own interval. */
+    /** Coverage with ranks calibrated on the other parts, so that no price calibrates its own interval. */
     private static List<ModelCard.Band> bands(
             CrossValidation cross, List<Spread> reaches, double[] edges) {
         double[] scores = cross.scores(reaches);
         List<Spread> unseen = new ArrayList<>();
-        for (int k = 0; k < cross.held(); k++) {
+        for (int k = 0; k < reaches.size(); k++) {
             int[] others = cross.rowsWithout(k);
             unseen.add(SpreadFitter.calibrate(
                     reaches.get(k), pick(cross.middle(), others), pick(scores, others), edges.length + 1));
@@ -99,7 +99,7 @@ final class CardWriter {
         }
         for (int i = 0; i < cross.y().length; i++) {
             double middle = cross.middle()[i];
-            double[] residuals = unseen.get(cross.fold()[i]).residuals(middle, cross.reach(reaches, i));
+            double[] residuals = unseen.get(cross.part()[i]).residuals(middle, cross.reach(reaches, i));
             double left = cross.y()[i] - middle;
             int b = Spread.band(middle, edges);
             rows[b]++;

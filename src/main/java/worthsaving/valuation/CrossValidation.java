@@ -11,8 +11,7 @@ import java.util.stream.Stream;
  * of these rows.
  *
  * @param y ln price
- * @param fold of each row
- * @param held folds there are
+ * @param part of each row, from 0, see {@link TrainingSet#PARTS}
  * @param candidates ln price by each candidate, for each row
  * @param weights of the candidates, summing to 1
  * @param middle the blend
@@ -22,8 +21,7 @@ import java.util.stream.Stream;
  */
 record CrossValidation(
         double[] y,
-        int[] fold,
-        int held,
+        int[] part,
         double[][] candidates,
         double[] weights,
         double[] middle,
@@ -41,7 +39,7 @@ record CrossValidation(
         int[] rows = set.rowsHeld();
         int n = rows.length;
         double[] y = new double[n];
-        int[] fold = new int[n];
+        int[] part = new int[n];
         double[][] candidates = new double[n][];
         String[] types = types(points.get(0).encoder());
         int width = types.length;
@@ -51,8 +49,8 @@ record CrossValidation(
         for (int i = 0; i < n; i++) {
             CarFacts car = set.cars.get(rows[i]);
             y[i] = set.y[rows[i]];
-            fold[i] = set.fold[rows[i]];
-            PointModel unseen = points.get(fold[i]);
+            part[i] = set.part[rows[i]];
+            PointModel unseen = points.get(set.fold[rows[i]]);
             candidates[i] = unseen.candidates(car, one);
             doubt[i] = guard.spread(car, unseen.encoder());
             System.arraycopy(one, 0, x, i * width, width - 1);
@@ -63,7 +61,7 @@ record CrossValidation(
             middle[i] = blend(candidates[i], weights);
             x[i * width + width - 1] = (float) middle[i];
         }
-        return new CrossValidation(y, fold, set.held, candidates, weights, middle, x, types, doubt);
+        return new CrossValidation(y, part, candidates, weights, middle, x, types, doubt);
     }
 
     private static String[] types(Encoder encoder) {
@@ -119,9 +117,9 @@ record CrossValidation(
         return sum;
     }
 
-    /** Rows outside fold {@code out}; all of them for -1. */
+    /** Rows outside part {@code out}. */
     int[] rowsWithout(int out) {
-        return IntStream.range(0, y.length).filter(i -> fold[i] != out).toArray();
+        return IntStream.range(0, y.length).filter(i -> part[i] != out).toArray();
     }
 
     SpreadFitter.Residuals residuals() {
@@ -132,9 +130,9 @@ record CrossValidation(
         return new SpreadFitter.Residuals(x, types, left, middle);
     }
 
-    /** Reach of row {@code i} by the ensembles that have not seen its fold. */
+    /** Reach of row {@code i} by the ensembles that have not seen its part. */
     double[] reach(List<Spread> reaches, int i) {
-        double[] seen = reaches.get(fold[i]).reach(Arrays.copyOfRange(x, i * types.length, (i + 1) * types.length));
+        double[] seen = reaches.get(part[i]).reach(Arrays.copyOfRange(x, i * types.length, (i + 1) * types.length));
         return Spread.widened(seen, doubt[i]);
     }
 

@@ -75,11 +75,11 @@ public final class PriceModelFitter {
                     FEW_ROWS);
             CrossValidation cross = CrossValidation.of(set, points.subList(1, points.size()), guard);
             SpreadFitter.Residuals residuals = cross.residuals();
-            List<Spread> reaches = each(pool, "interval", 0.75, 0.98, -1, set.held,
+            List<Spread> reaches = each(pool, "interval", 0.75, 0.98, 0, TrainingSet.PARTS,
                     k -> SpreadFitter.reach(residuals, cross.rowsWithout(k), seed.derive("reach " + k)));
-            double[] scores = cross.scores(reaches.subList(1, reaches.size()));
+            double[] scores = cross.scores(reaches);
             int bands = settings.bandsFor(scores.length);
-            Spread spread = SpreadFitter.calibrate(reaches.get(0), cross.middle(), scores, bands);
+            Spread spread = SpreadFitter.calibrate(Spread.meanReach(reaches), cross.middle(), scores, bands);
             progress.at("model card", 0.98);
             CarFacts typical = TypicalCar.of(set.cars);
             ModelCard card = CardWriter.card(data, set.size(), whole, cross, reaches, spread, seed);

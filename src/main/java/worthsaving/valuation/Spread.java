@@ -1,6 +1,7 @@
 package worthsaving.valuation;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * How far prices scatter about the middle. Two boosted quantile ensembles give the local reach downwards and
@@ -32,6 +33,18 @@ record Spread(TreeEnsemble down, TreeEnsemble up, double[] edges, double[][] ran
             levels[i] = i / 100.0;
         }
         return levels;
+    }
+
+    /**
+     * The mean reach of some, ranks not filled in. The level of a fitted reach differs by some percent from one part of the
+     * rows to the next, so ranks over those that were held out hold for their mean rather than for one more fit.
+     */
+    static Spread meanReach(List<Spread> some) {
+        return new Spread(
+                TreeEnsemble.mean(some.stream().map(Spread::down).toList()),
+                TreeEnsemble.mean(some.stream().map(Spread::up).toList()),
+                new double[0],
+                new double[0][]);
     }
 
     /** Reach below and above the middle, in ln price; {@code x} holds the car's columns and then the middle. */
