@@ -22,6 +22,6 @@ public record MostToPay(
 
     /** The limit in whole units of money, rounded down. */
     public Optional<Money> wholeLimit() {
-        return limit.map(m -> new Money(Math.floor(m.amount() + 1e-6), m.currency()));
+        return limit.map(Money::wholeDown);
     }
 }

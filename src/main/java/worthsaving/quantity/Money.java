@@ -43,6 +43,11 @@ public record Money(double amount, Currency currency) implements Comparable<Mone
         return new Money(amount * factor, currency);
     }
 
+    /** In whole units, rounded down: a limit that rounding must not raise. */
+    public Money wholeDown() {
+        return new Money(Math.floor(amount + 1e-6), currency);
+    }
+
     @Override
     public int compareTo(Money other) {
         return Double.compare(amount, sameCurrency(other).amount);

@@ -47,7 +47,7 @@ public final class QuestionsReport {
     }
 
     private static String most(Optional<Money> limit) {
-        return limit.map(Words::whole).orElse("nothing");
+        return limit.map(Money::wholeDown).map(Words::whole).orElse("nothing");
     }
 
     private static void say(Appendable out, String text) throws IOException {

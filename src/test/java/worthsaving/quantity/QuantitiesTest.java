@@ -28,6 +28,12 @@ class QuantitiesTest {
         assertThat(usd(3)).isGreaterThan(usd(2));
     }
 
+    @ParameterizedTest
+    @CsvSource({"84.9, 84", "84, 84", "83.9999999, 84", "-0.2, -1", "0, 0"})
+    void a_limit_is_rounded_down_but_not_by_an_error_of_arithmetic(double amount, double whole) {
+        assertThat(usd(amount).wholeDown()).isEqualTo(usd(whole));
+    }
+
     @Test
     void money_of_two_currencies_is_never_mixed() {
         Money euros = Money.of(5, "EUR");

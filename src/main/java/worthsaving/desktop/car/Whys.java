@@ -64,7 +64,7 @@ public final class Whys {
         for (WayResult way : a.ways()) {
             if (way.way() != WayOut.WALK_AWAY) {
                 lines.line(Texts.of("why.most.way", way.way().label()),
-                        way.mostToPay().map(Figures::money).orElse(Texts.of("why.most.none")));
+                        way.mostToPay().map(Money::wholeDown).map(Figures::money).orElse(Texts.of("why.most.none")));
             }
         }
         lines.say(Texts.of("why.most.best", a.mostToPay().way().label(),
@@ -78,7 +78,7 @@ public final class Whys {
     private static Why opening(CarPicture.Seen seen) {
         Assessment a = seen.appraisal().assessment();
         return new Lines()
-                .line(Texts.of("car.figure.most"), a.mostToPay().limit().map(Figures::money).orElse(Texts.of("none")))
+                .line(Texts.of("car.figure.most"), a.mostToPay().wholeLimit().map(Figures::money).orElse(Texts.of("none")))
                 .line(Texts.of("car.figure.ask"), a.ask().map(Figures::money).orElse(Texts.of("none")))
                 .line(Texts.of("why.opening.share"), Figures.percent(a.rule().openingShare()), Label.COMMON_PRACTICE)
                 .under(Texts.of("why.title.opening", a.mostToPay().opening().map(Figures::money)

@@ -116,7 +116,7 @@ public final class FlipperSheet {
 
     /** Rounded down: no price above the limit is shown as allowed. */
     private static String atMost(Money money) {
-        return Words.whole(Math.floor(money.amount() + 1e-6));
+        return Words.whole(money.wholeDown());
     }
 
     private static String plain(Optional<Money> money) {
