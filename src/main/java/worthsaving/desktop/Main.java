@@ -26,7 +26,7 @@ public final class Main {
             while (cause.getCause() != null) {
                 cause = cause.getCause();
             }
-            System.err.println(Texts.of("main.cannot_open", cause));
+            System.err.println(Texts.of("main.cannot_open", cause, command()));
             System.exit(NO_DISPLAY);
         }
     }
@@ -34,7 +34,15 @@ public final class Main {
     /** Why no window can be opened; empty when one can. */
     static Optional<String> obstacle(String system, Map<String, String> environment) {
         boolean needsDisplay = system.toLowerCase(Locale.ROOT).matches(".*(linux|bsd|sunos|aix).*");
-        String display = environment.getOrDefault("DISPLAY", "");
-        return needsDisplay && display.isBlank() ? Optional.of(Texts.of("main.no_display")) : Optional.empty();
+        if (!needsDisplay || !environment.getOrDefault("DISPLAY", "").isBlank()) {
+            return Optional.empty();
+        }
+        boolean wayland = !environment.getOrDefault("WAYLAND_DISPLAY", "").isBlank();
+        return Optional.of(Texts.of(wayland ? "main.only_wayland" : "main.no_display", command()));
+    }
+
+    /** What the command line is started by: the script says its own name, a packaged image has the plain one. */
+    private static String command() {
+        return System.getProperty("worthsaving.command", "worthsaving");
     }
 }

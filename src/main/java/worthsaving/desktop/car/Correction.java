@@ -1,5 +1,6 @@
 package worthsaving.desktop.car;
 
+import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.EnumMap;
 import java.util.Locale;
@@ -24,7 +25,8 @@ final class Correction {
         ASK(0, 1_000_000),
         YEAR(1950, 2100),
         MILES(0, 1_000_000),
-        TOW(0, 5_000);
+        TOW(0, 5_000),
+        LITRES(0.1, 10);
 
         private final double low;
         private final double high;
@@ -82,7 +84,7 @@ final class Correction {
         double value = Double.parseDouble(digits);
         if (value < figure.low || value > figure.high) {
             return new Result(Optional.empty(), Texts.of("correct.out_of_range", typed,
-                    Long.toString((long) figure.low), Long.toString((long) figure.high)));
+                    plain(figure.low), plain(figure.high)));
         }
         return corrected(with(listing, figure, Optional.of(value), currency, units));
     }
@@ -95,8 +97,13 @@ final class Correction {
             case YEAR -> car.year().get().map(Integer::doubleValue);
             case MILES -> car.odometer().get().map(units::of);
             case TOW -> listing.towMiles().get().map(m -> units.of(Distance.ofMiles(m)));
+            case LITRES -> car.engineLitres().get();
         };
-        return value.map(v -> Long.toString(Math.round(v))).orElse("");
+        return value.map(v -> figure == Figure.LITRES ? plain(v) : Long.toString(Math.round(v))).orElse("");
+    }
+
+    private static String plain(double value) {
+        return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
     }
 
     static Listing title(Listing listing, TitleBrand title) {
@@ -130,6 +137,7 @@ final class Correction {
                     fact(value.map(v -> units.distance(v).miles())), l.exposure(), l.observations(),
                     l.story(), l.origin());
             case YEAR -> with(l, car.year(fact(value.map(Double::intValue))).build());
+            case LITRES -> with(l, car.engineLitres(fact(value)).build());
             case MILES -> with(l, car.odometer(fact(value.map(units::distance))).build());
         };
     }

@@ -11,7 +11,6 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import worthsaving.desktop.Choices;
-import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.Units;
 import worthsaving.desktop.Words;
@@ -99,7 +98,7 @@ final class FactsView extends VBox {
                 f -> new Powertrain(p.engine(), p.timing(), f, p.drive()));
         choice("drive", p.drive(), Powertrain.Drive.values(),
                 f -> new Powertrain(p.engine(), p.timing(), p.gearbox(), f));
-        text("litres", car.engineLitres(), l -> Texts.of("facts.l", Figures.number(l, 1)));
+        figure("litres", car.engineLitres(), Correction.Figure.LITRES);
         for (Exposure.Hazard hazard : Exposure.Hazard.values()) {
             Exposure.Level level = listing.exposure().level(hazard);
             grid.addRow(row++, Words.whole(Texts.of("hazard", hazard), "soft"), Choices.of("level",
@@ -111,10 +110,6 @@ final class FactsView extends VBox {
     private String name(String key) {
         return Texts.of("fact." + key, key.equals("ask") ? model.currency().getCurrencyCode()
                 : Texts.of("units", units.get()));
-    }
-
-    private <T> void text(String key, Fact<T> fact, Function<T, String> text) {
-        line(key, Words.whole(fact.get().map(text).orElse(Texts.of("none"))), fact);
     }
 
     private void word(String key, Correction.Word word, Set<String> known) {

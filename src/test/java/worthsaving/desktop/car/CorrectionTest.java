@@ -22,7 +22,7 @@ class CorrectionTest {
     private final Listing listing = Cars.overheated();
 
     @ParameterizedTest
-    @CsvSource({"ASK,'1,250',1250", "YEAR,2014,2014", "MILES,98000,98000", "TOW,0,0"})
+    @CsvSource({"ASK,'1,250',1250", "YEAR,2014,2014", "MILES,98000,98000", "TOW,0,0", "LITRES,2.5,2.5", "LITRES,2.0,2"})
     void what_is_typed_counts_as_stated(Figure figure, String typed, String shown) {
         Listing corrected = Correction.of(listing, figure, typed, Money.USD, Units.MILES).listing().orElseThrow();
         assertThat(Correction.text(corrected, figure, Units.MILES)).isEqualTo(shown);
@@ -42,7 +42,7 @@ class CorrectionTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"ASK,cheap", "ASK,-5", "YEAR,1885", "YEAR,20144", "MILES,98k", "MILES,9999999999", "TOW,1e9"})
+    @CsvSource({"ASK,cheap", "ASK,-5", "YEAR,1885", "YEAR,20144", "MILES,98k", "MILES,9999999999", "TOW,1e9", "LITRES,25", "LITRES,0"})
     void what_cannot_be_right_is_refused_with_words_and_changes_nothing(Figure figure, String typed) {
         Correction.Result result = Correction.of(listing, figure, typed, Money.USD, Units.MILES);
         assertThat(result.listing()).isEmpty();
