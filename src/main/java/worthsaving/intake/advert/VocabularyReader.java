@@ -69,7 +69,7 @@ final class VocabularyReader {
         names.addAll(places.words());
         names.addAll(trimWords);
         items.removeIf(item -> item.endsWith(ConditionRule.GENERIC));
-        return new Vocabulary(new Spelling(listed, words, names), models, trims, book, moneyBook, moneyCues, symptoms,
+        return new Vocabulary(new Spelling(listed, words, book.prefixes(), names), models, trims, book, moneyBook, moneyCues, symptoms,
                 implications, places, items, codes);
     }
 
