@@ -85,7 +85,7 @@ final class MileageRule {
             score -= !cueBefore && page.near("cue:not_miles_before", num.from(), last, 2, 0) ? 5 : 0;
             score -= page.near("cue:not_miles_after", num.from(), last, 0, 2) && goesOn(last) ? 5 : 0;
             score += value >= 10_000 && value <= 450_000 ? 1 : value < 5000 ? -3 : 0;
-            score -= page.near("cue:unit", num.from(), last, 0, 1) ? 6 : 0;
+            score -= unit.isEmpty() && page.near("cue:unit", num.from(), last, 0, 1) ? 6 : 0;
             score -= value > MOST ? 20 : 0;
             score -= fraction(num) ? 10 : 0;
         }

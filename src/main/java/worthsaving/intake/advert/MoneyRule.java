@@ -6,6 +6,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import worthsaving.quantity.Money;
 
 /** Scores every number as the asking price, and tells what the other sums are. */
@@ -15,7 +16,10 @@ final class MoneyRule {
     record Candidate(Num num, double score, boolean marked, MoneyCue.Role role, Span span) {}
 
     private static final String CURRENCY_WORD =
-            "dollars?|bucks|cad|cdn|usd|us|eur|euros?|gbp|pounds?|quid|canadian";
+            "dollars?|bucks|cad|cdn|aud|nzd|usd|us|eur|euros?|gbp|pounds?|quid|canadian";
+
+    /** Currencies whose sign is a plain $. */
+    private static final Set<String> DOLLARS = Set.of("USD", "CAD", "AUD", "NZD");
 
     private final Page page;
     private final String usual;
@@ -214,21 +218,29 @@ final class MoneyRule {
         if (canadianSign || Rx.is(all, "(?s).*(?:\\b(?:cad|cdn|canadian)\\b).*")) {
             return "CAD";
         }
+        if (Rx.is(all, "(?s).*\\b(?:aud|au)\\b.*")) {
+            return "AUD";
+        }
         if (Rx.is(all, "(?s).*\\b(?:usd|us)\\b.*")) {
             return "USD";
         }
-        if (country.isPresent() && !all.contains("$")) {
-            return switch (country.get()) {
-                case "GB" -> "GBP";
-                case "CA" -> "CAD";
-                case "US" -> "USD";
-                default -> "EUR";
-            };
+        String local = country.map(MoneyRule::currencyOf).orElse("");
+        if (DOLLARS.contains(local) || !local.isEmpty() && !all.contains("$")) {
+            return local;
         }
         String unsaid = all.contains("$") ? "USD" : usual;
-        boolean canada = country.filter("CA"::equals).isPresent()
-                || country.isEmpty() && kilometres && unsaid.equals("USD");
-        return canada ? "CAD" : unsaid;
+        return country.isEmpty() && kilometres && unsaid.equals("USD") ? "CAD" : unsaid;
+    }
+
+    private static String currencyOf(String country) {
+        return switch (country) {
+            case "GB" -> "GBP";
+            case "US" -> "USD";
+            case "CA" -> "CAD";
+            case "AU" -> "AUD";
+            case "NZ" -> "NZD";
+            default -> "EUR";
+        };
     }
 
     Found<Money> found(Candidate candidate, Money money, List<Money> others) {

@@ -142,6 +142,11 @@ final class Phrase {
         return words;
     }
 
+    /** Beginnings of words that the phrase accepts with any ending. */
+    List<String> prefixes() {
+        return elements.stream().flatMap(element -> element.prefixes.stream()).toList();
+    }
+
     /** Positions of the words matched when the phrase begins at {@code from}, or null. */
     int[] match(List<Words.Word> words, int from) {
         int[] places = new int[elements.size()];

@@ -19,6 +19,7 @@ final class PhraseBook {
     private final Map<String, List<Phrase>> byFirstWord = new HashMap<>();
     private final Map<Character, List<Map.Entry<String, Phrase>>> byPrefix = new HashMap<>();
     private final Set<String> vocabulary = new HashSet<>();
+    private final Set<String> prefixes = new HashSet<>();
 
     PhraseBook(List<Phrase> phrases) {
         for (Phrase phrase : phrases) {
@@ -27,11 +28,17 @@ final class PhraseBook {
                 byPrefix.computeIfAbsent(prefix.charAt(0), k -> new ArrayList<>()).add(Map.entry(prefix, phrase));
             }
             vocabulary.addAll(phrase.vocabulary());
+            prefixes.addAll(phrase.prefixes());
         }
     }
 
     Set<String> vocabulary() {
         return Set.copyOf(vocabulary);
+    }
+
+    /** Beginnings of words with any ending. */
+    Set<String> prefixes() {
+        return Set.copyOf(prefixes);
     }
 
     /** Hits by kind, in the order of the text; those that mean nothing are left out. */

@@ -12,6 +12,7 @@ final class Polarity {
     private static final int REACH = 4;
     private static final int LIST_ITEM = 3;
     private static final Set<String> LIST_OPENERS = Set.of("no", "without", "zero", "never", "none", "not");
+    private static final Set<String> VERB_NEGATORS = Set.of("doesnt", "dont", "didnt", "isnt", "hasnt", "havent", "wont");
 
     private final Page page;
     private final Words words;
@@ -69,7 +70,8 @@ final class Polarity {
         int[] places = hit.places();
         for (int k = 1; k < places.length; k++) {
             for (int i = places[k - 1] + 1; i < places[k]; i++) {
-                if (negator[i] && LIST_OPENERS.contains(words.get(i).text())) {
+                if (negator[i] && (LIST_OPENERS.contains(words.get(i).text())
+                        || VERB_NEGATORS.contains(words.get(i).text()))) {
                     return true;
                 }
             }

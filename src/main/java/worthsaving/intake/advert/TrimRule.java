@@ -7,7 +7,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Trim as people name it: level, cab, driven wheels ("SLT Crew 4x4"); where no level is named, the badge ("2.0T
+ * Trim as people name it: level, cab, driven wheels ("SLT Crew 4x4"; a maker's own name for them keeps its place:
+ * "4MATIC Sport"); where no level is named, the badge ("2.0T
  * quattro"). Sure words count anywhere, common ones only where they join the name of the car.
  */
 final class TrimRule {
@@ -40,7 +41,7 @@ final class TrimRule {
 
     private Optional<Found<String>> run(VehicleRule.Vehicle vehicle, Optional<Found<Integer>> year) {
         for (int i = vehicle.from(); i <= vehicle.to(); i++) {
-            joins[i] = true;
+            joins[i] = i == vehicle.from() || i == vehicle.to() || !foreign(vehicle, page.at(i));
         }
         List<At> candidates = candidates();
         markTransparent(year);
@@ -59,6 +60,12 @@ final class TrimRule {
             }
         }
         return shown(chosen);
+    }
+
+    /** "Cooper S Clubman": the S stands inside the name but is no part of the model. */
+    private static boolean foreign(VehicleRule.Vehicle vehicle, String word) {
+        return word.length() == 1 && Character.isLetter(word.charAt(0)) && vehicle.model().isPresent()
+                && !List.of(vehicle.model().get().value().toLowerCase(Locale.ROOT).split("[ \\-]")).contains(word);
     }
 
     private List<At> candidates() {
@@ -95,7 +102,8 @@ final class TrimRule {
         if (otherUse && !levelBesideName && page.token(i + n).gap().equals(" ")) {
             return Optional.empty();
         }
-        return page.vocabulary().trims(bare(name.toString())).stream().filter(w -> w.fits(make)).findFirst();
+        return page.vocabulary().trims(bare(name.toString())).stream().filter(w -> w.fits(make))
+                .min(Comparator.comparing(w -> w.makes().isEmpty()));
     }
 
     /** Year, engine, gearbox and body words may stand between the name and the trim. */
@@ -114,7 +122,8 @@ final class TrimRule {
         }
         for (int i = 0; i < page.tokens().size(); i++) {
             joins[i] |= Rx.is(page.at(i),
-                    "\\d\\.\\d[lt]?|[vi][34568]|\\dcyl|l|liter|turbo|door|dr|cyl|super|duty|edition");
+                    "\\d\\.\\d[lt]?|[vi][34568]|\\dcyl|l|liter|turbo|door|dr|cyl|super|duty|edition"
+                            + "|\\d{2,3}(?:ps|bhp|hp)|v?vti?|16v|crdi|multijet|vtec|ivtec|dtec|gdi|mpi|puretech|tce|skyactiv|mk\\d|ecotec");
         }
     }
 
@@ -151,6 +160,12 @@ final class TrimRule {
                 || page.at(i).equals("cab");
     }
 
+    /** Right behind, or with only the year between. */
+    private boolean follows(At first, At second) {
+        return second.from() == first.to() + 1
+                || second.from() == first.to() + 2 && Rx.is(page.at(first.to() + 1), "(?:19|20)\\d\\d");
+    }
+
     private static boolean overlaps(List<At> chosen, At at) {
         return chosen.stream().anyMatch(c -> c.from() <= at.to() && at.from() <= c.to());
     }
@@ -160,13 +175,20 @@ final class TrimRule {
         chosen.stream().filter(a -> a.word().kind() == TrimWord.Kind.LEVEL)
                 .min(Comparator.comparingInt(At::from)).ifPresent(parts::add);
         chosen.stream().filter(a -> a.word().kind() == TrimWord.Kind.LEVEL && !parts.isEmpty()
-                        && a.from() == parts.get(0).to() + 1)
+                        && follows(parts.get(0), a))
                 .findFirst().ifPresent(parts::add);
         if (parts.isEmpty()) {
             chosen.stream().filter(a -> a.word().kind() == TrimWord.Kind.BADGE)
                     .min(Comparator.comparingInt(At::from)).ifPresent(parts::add);
         }
-        for (TrimWord.Kind kind : List.of(TrimWord.Kind.CAB, TrimWord.Kind.DRIVE)) {
+        Optional<At> drive = chosen.stream().filter(a -> a.word().kind() == TrimWord.Kind.DRIVE)
+                .min(Comparator.comparingInt(At::from));
+        boolean ahead = drive.isPresent() && !drive.get().word().makes().isEmpty() && !parts.isEmpty()
+                && drive.get().to() + 1 == parts.get(0).from();
+        if (ahead) {
+            parts.add(0, drive.get());
+        }
+        for (TrimWord.Kind kind : ahead ? List.of(TrimWord.Kind.CAB) : List.of(TrimWord.Kind.CAB, TrimWord.Kind.DRIVE)) {
             chosen.stream().filter(a -> a.word().kind() == kind)
                     .min(Comparator.comparingInt(At::from)).ifPresent(parts::add);
         }

@@ -69,8 +69,8 @@ final class VocabularyReader {
         names.addAll(places.words());
         names.addAll(trimWords);
         items.removeIf(item -> item.endsWith(ConditionRule.GENERIC));
-        return new Vocabulary(new Spelling(listed, words, names), models, trims, book, moneyBook, moneyCues, symptoms,
-                implications, places, items, codes);
+        return new Vocabulary(new Spelling(listed, words, book.prefixes(), names), models, trims, book, moneyBook,
+                moneyCues, symptoms, implications, places, items, codes);
     }
 
     private CodeTable codes() {

@@ -28,7 +28,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  *       follow the conventions of the trade notes (names as price data hold them, what follows from a symptom);
  *   <li>invented_blind6.jsonl, 40 adverts in the same styles, vocabulary frozen after widening: 92.0 %, symptoms
  *       60 %. The rates after that are rates on adverts learnt from;
- *   <li>invented_blind7.jsonl, 60 adverts, vocabulary frozen and not widened since: 91.4 %.
+ *   <li>invented_blind7.jsonl, 60 adverts, vocabulary frozen: 91.4 %. The vocabulary was widened after it, part by part
+ *       and symptom by symptom, so its rate now is a rate on adverts learnt from too;
+ *   <li>invented_blind8.jsonl, 60 adverts, vocabulary frozen: 94.2 %; only places and dollars were added since.
  * </ul>
  */
 class AdvertFieldsTest {
@@ -49,10 +51,16 @@ class AdvertFieldsTest {
         isRead(Path.of("src/test/resources/adverts", file), adverts, 0.95);
     }
 
-    /** Read with a vocabulary that has not been widened for them: what an advert not met before may expect. */
+    /** First run 91.4 %; the vocabulary was widened after it. */
+    @Test
+    void adverts_of_the_last_first_run_are_read_to_96_percent() throws IOException {
+        isRead(Path.of("src/test/resources/adverts/invented_blind7.jsonl"), 60, 0.968);
+    }
+
+    /** Read with phrases that have not been widened for them: what an advert not met before may expect. */
     @Test
     void adverts_not_learnt_from_are_read_as_well_as_on_the_first_run() throws IOException {
-        isRead(Path.of("src/test/resources/adverts/invented_blind7.jsonl"), 60, 0.914);
+        isRead(Path.of("src/test/resources/adverts/invented_blind8.jsonl"), 60, 0.941);
     }
 
     private static void isRead(Path file, int adverts, double least) throws IOException {

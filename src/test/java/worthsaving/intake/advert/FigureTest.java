@@ -54,7 +54,9 @@ class FigureTest {
         "143,000 on the odometer | 143000 | '' | false", "odometer: 219000 | 219000 | '' | false",
         "mileage 133,211 | 133211 | '' | false", "108 k miles | 108000 | k | false",
         "timing chain done at 90k, now at 143k | 143000 | k | false", "98k. new tires 5k ago | 98000 | k | false",
-        "quart every 600 miles. 139k | 139000 | k | false", "145 thousand miles | 145000 | miles | false",
+        "quart every 600 miles. 139k | 139000 | k | false", "belt is original at 148k, due now | 148000 | k | false",
+        "143,000 miles piston slap when cold | 143000 | miles | false", "126k on clock | 126000 | k | false",
+        "145 thousand miles | 145000 | miles | false",
     })
     void mileage(String text, double miles, String unit, boolean lowerBound) {
         Mileage mileage = Vocabularies.read("2011 Honda Civic. " + text).car().mileage().orElseThrow().value();

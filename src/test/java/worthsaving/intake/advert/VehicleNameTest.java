@@ -39,6 +39,18 @@ class VehicleNameTest {
     }
 
     @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "2010 Mercedes C300 4MATIC Sport | 4MATIC Sport", "2010 Mercedes C300 Sport 4MATIC | Sport 4MATIC",
+        "2016 Mini Cooper S Clubman | S", "Honda Accord Hybrid 2014 Touring | Hybrid Touring",
+        "Toyota Yaris 2015 1.0 VVTi Icon | Icon", "Vauxhall Corsa 1.2 SXi 2009 | SXi",
+        "2006 Silverado 1500 extended cab LT 4x4 | LT Extended Cab 4x4", "Skoda Octavia 2.0 TDI 150ps SE L | SE L",
+        "2011 Toyota Corolla Ascent | Ascent",
+    })
+    void trim(String text, String trim) {
+        assertThat(Vocabularies.read(text).car().trim().orElseThrow().value()).isEqualTo(trim);
+    }
+
+    @ParameterizedTest
     @CsvSource({
         "spark plugs and a note for the focus group", "escape the city on this edge of the titan",
         "battery charger 300",
