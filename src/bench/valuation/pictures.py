@@ -2,7 +2,7 @@
 
 Usage: pictures.py MODEL OUT.csv [CURVE.csv], for example
     pictures.py us target/benchmark/us_classifieds_2018_19_cars_standard_out.csv target/benchmark/us_curve.csv
-OUT.csv is what Benchmark.java wrote, CURVE.csv what `benchmark.py curve` printed. Writes docs/valuation/MODEL_*.png
+OUT.csv is what Benchmark.java wrote, CURVE.csv what `benchmark.py curve` printed; their names tell the setting. Writes docs/valuation/MODEL_*.png
 and puts them at the end of models/MODEL.md.
 """
 import sys
@@ -72,8 +72,12 @@ def curve(model, file):
     ax.minorticks_off()
     ax.margins(0.12)
     ax.set_xlabel("rows fitted on")
-    ax.set_ylabel("median error, %, cars kept apart")
+    ax.set_ylabel(f"median error, %, {setting_of(file)} setting")
     return save(figure, f"{model}_curve")
+
+
+def setting_of(file):
+    return "quick" if "quick" in file else "standard"
 
 
 def save(figure, name):
@@ -88,13 +92,12 @@ def main():
     pictures = {"Residuals by age, mileage and make": residuals(model, out)}
     if len(sys.argv) > 3:
         pictures["Learning curve"] = curve(model, sys.argv[3])
-    setting = "quick" if "_quick_" in out else "standard"
     held = "single adverts" if "_adverts_" in out else "all adverts of a car"
     card = f"models/{model}.md"
     with open(card, encoding="utf-8") as f:
         text = f.read().split(HEADING)[0]
     with open(card, "w", encoding="utf-8") as f:
-        f.write(text + HEADING + f"\nOf a model ({setting} setting) fitted on four fifths and judged on the rest, "
+        f.write(text + HEADING + f"\nOf a model ({setting_of(out)} setting) fitted on four fifths and judged on the rest, "
                 f"{held} kept apart; `src/bench/valuation/pictures.py`.\n")
         f.write("".join(f"\n![{title}](../{path})\n" for title, path in pictures.items()))
 

@@ -123,7 +123,8 @@ final class TrimRule {
         for (int i = 0; i < page.tokens().size(); i++) {
             joins[i] |= Rx.is(page.at(i),
                     "\\d\\.\\d[lt]?|[vi][34568]|\\dcyl|l|liter|turbo|door|dr|cyl|super|duty|edition"
-                            + "|\\d{2,3}(?:ps|bhp|hp)|v?vti?|16v|crdi|multijet|vtec|ivtec|dtec|gdi|mpi|puretech|tce|skyactiv|mk\\d|ecotec");
+                            + "|\\d{2,3}(?:ps|bhp|hp)|v?vti?|16v|crdi|multijet"
+                            + "|vtec|ivtec|dtec|gdi|mpi|puretech|tce|skyactiv|mk\\d|ecotec");
         }
     }
 

@@ -42,7 +42,8 @@ class CorrectionTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"ASK,cheap", "ASK,-5", "YEAR,1885", "YEAR,20144", "MILES,98k", "MILES,9999999999", "TOW,1e9", "LITRES,25", "LITRES,0"})
+    @CsvSource({"ASK,cheap", "ASK,-5", "YEAR,1885", "YEAR,20144", "MILES,98k", "MILES,9999999999", "TOW,1e9",
+            "LITRES,25", "LITRES,0"})
     void what_cannot_be_right_is_refused_with_words_and_changes_nothing(Figure figure, String typed) {
         Correction.Result result = Correction.of(listing, figure, typed, Money.USD, Units.MILES);
         assertThat(result.listing()).isEmpty();
