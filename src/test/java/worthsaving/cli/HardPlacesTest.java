@@ -61,7 +61,7 @@ class HardPlacesTest {
 
         if (System.getProperty("os.name").toLowerCase(java.util.Locale.ROOT).contains("linux")) {
             assertThat(ended.code()).isEqualTo(5);
-            assertThat(ended.err()).contains("DISPLAY", "./worthsaving rank").doesNotContain("Exception");
+            assertThat(ended.err()).contains("DISPLAY", "worthsaving rank").doesNotContain("Exception");
         }
     }
 
@@ -95,7 +95,7 @@ class HardPlacesTest {
                 Map.of("FONTCONFIG_FILE", noFonts().toString()), "worthsaving.desktop.Main");
 
         assertThat(ended.code()).isEqualTo(5);
-        assertThat(ended.err()).contains("The window cannot be opened", "fonts-dejavu-core", "./worthsaving rank")
+        assertThat(ended.err()).contains("The window cannot be opened", "fonts-dejavu-core", "worthsaving rank")
                 .doesNotContain("\tat ");
     }
 
