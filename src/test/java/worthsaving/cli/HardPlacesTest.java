@@ -20,6 +20,8 @@ class HardPlacesTest {
 
     private static final int MANY_ROWS = 100_000;
     private static final List<String> SMALL = List.of("-Xmx256m");
+    /** As ./worthsaving starts the program. */
+    private static final String BY_SCRIPT = "-Dworthsaving.command=./worthsaving";
     private static final Map<String, String> NO_SCREEN = Map.of("DISPLAY", "", "WAYLAND_DISPLAY", "");
 
     @TempDir
@@ -57,11 +59,11 @@ class HardPlacesTest {
 
     @Test
     void the_window_without_a_screen_says_so_and_names_the_command() throws Exception {
-        Processes.Ended ended = Processes.java(folder, List.of(), NO_SCREEN, "worthsaving.desktop.Main");
+        Processes.Ended ended = Processes.java(folder, List.of(BY_SCRIPT), NO_SCREEN, "worthsaving.desktop.Main");
 
         if (System.getProperty("os.name").toLowerCase(java.util.Locale.ROOT).contains("linux")) {
             assertThat(ended.code()).isEqualTo(5);
-            assertThat(ended.err()).contains("DISPLAY", "worthsaving rank").doesNotContain("Exception");
+            assertThat(ended.err()).contains("DISPLAY", "./worthsaving rank").doesNotContain("Exception");
         }
     }
 
@@ -91,11 +93,11 @@ class HardPlacesTest {
     void the_window_without_any_font_says_what_it_lacks() throws Exception {
         assumeTrue(System.getProperty("os.name").equals("Linux") && System.getenv("DISPLAY") != null,
                 "needs a screen; run the tests under: xvfb-run -a");
-        Processes.Ended ended = Processes.java(folder, List.of("-Dprism.order=sw"),
+        Processes.Ended ended = Processes.java(folder, List.of("-Dprism.order=sw", BY_SCRIPT),
                 Map.of("FONTCONFIG_FILE", noFonts().toString()), "worthsaving.desktop.Main");
 
         assertThat(ended.code()).isEqualTo(5);
-        assertThat(ended.err()).contains("The window cannot be opened", "fonts-dejavu-core", "worthsaving rank")
+        assertThat(ended.err()).contains("The window cannot be opened", "fonts-dejavu-core", "./worthsaving rank")
                 .doesNotContain("\tat ");
     }
 

@@ -11,14 +11,14 @@ class MainTest {
     @Test
     void without_a_display_it_says_so_and_names_the_command_line() {
         assertThat(Main.obstacle("Linux", Map.of())).hasValueSatisfying(
-                message -> assertThat(message).contains("DISPLAY").contains("worthsaving rank"));
+                message -> assertThat(message).contains("DISPLAY").contains(" instead:  worthsaving rank"));
         assertThat(Main.obstacle("Linux", Map.of("DISPLAY", " "))).isPresent();
     }
 
     @Test
     void under_wayland_alone_it_names_what_lacks() {
         assertThat(Main.obstacle("Linux", Map.of("WAYLAND_DISPLAY", "wayland-0"))).hasValueSatisfying(
-                message -> assertThat(message).contains("xwayland").contains("worthsaving rank"));
+                message -> assertThat(message).contains("xwayland").contains(" neither:  worthsaving rank"));
         assertThat(Main.obstacle("Linux", Map.of("WAYLAND_DISPLAY", "wayland-0", "DISPLAY", ":0"))).isEmpty();
     }
 
