@@ -2,8 +2,8 @@
 
 Usage: pictures.py MODEL OUT.csv [CURVE.csv], for example
     pictures.py us target/benchmark/us_classifieds_2018_19_cars_standard_out.csv target/benchmark/us_curve.csv
-OUT.csv is what Benchmark.java wrote, CURVE.csv what `benchmark.py curve` printed; their names tell the setting. Writes docs/valuation/MODEL_*.png
-and puts them at the end of models/MODEL.md.
+OUT.csv is what Benchmark.java wrote, CURVE.csv what `benchmark.py curve` printed; their names tell the setting.
+Writes docs/valuation/MODEL_*.png and puts them at the end of models/MODEL.md.
 """
 import sys
 

@@ -54,18 +54,25 @@ final class PointFitter {
             centred[i] = (float) (set.y[rows[i]] - center);
         }
         Boosting.Rows matrix = new Boosting.Rows(x, encoder.types());
+        List<Seed> seeds = seeds(seed, out < 0 ? settings.repeats() : 1);
         List<TreeEnsemble> trees = new ArrayList<>();
         for (Ensemble ensemble : Ensemble.ALL) {
+            if (!settings.ensembles().contains(ensemble)) {
+                trees.add(TreeEnsemble.NONE);
+                continue;
+            }
             Boosting.Settings grown = trees(settings, ensemble, rows.length);
             float[] target = ensemble.onHedonic ? left : centred;
-            trees.add(!settings.ensembles().contains(ensemble) ? TreeEnsemble.NONE
-                    : TreeEnsemble.mean(IntStream.range(0, out < 0 ? settings.repeats() : 1)
-                            .mapToObj(i -> fit(ensemble, matrix, target, grown, i == 0 ? seed : seed.derive("again " + i)))
-                            .toList()));
+            trees.add(TreeEnsemble.mean(seeds.stream().map(s -> fit(ensemble, matrix, target, grown, s)).toList()));
         }
         double[] regressionAlone = new double[PointModel.CANDIDATES];
         regressionAlone[0] = 1;
         return new PointModel(encoder, hedonic, center, trees, set.processOn(rows, center), regressionAlone);
+    }
+
+    /** The seed itself, then as many derived from it as are wanted. */
+    private static List<Seed> seeds(Seed seed, int count) {
+        return IntStream.range(0, count).mapToObj(i -> i == 0 ? seed : seed.derive("again " + i)).toList();
     }
 
     private static TreeEnsemble fit(

@@ -40,11 +40,14 @@ record Spread(TreeEnsemble down, TreeEnsemble up, double[] edges, double[][] ran
      * rows to the next, so ranks over those that were held out hold for their mean rather than for one more fit.
      */
     static Spread meanReach(List<Spread> some) {
-        return new Spread(
+        return unranked(
                 TreeEnsemble.mean(some.stream().map(Spread::down).toList()),
-                TreeEnsemble.mean(some.stream().map(Spread::up).toList()),
-                new double[0],
-                new double[0][]);
+                TreeEnsemble.mean(some.stream().map(Spread::up).toList()));
+    }
+
+    /** A reach whose ranks are not filled in. */
+    static Spread unranked(TreeEnsemble down, TreeEnsemble up) {
+        return new Spread(down, up, new double[0], new double[0][]);
     }
 
     /** Reach below and above the middle, in ln price; {@code x} holds the car's columns and then the middle. */

@@ -42,11 +42,9 @@ final class SpreadFitter {
     static Spread reach(Residuals all, int[] rows, Seed seed) {
         Boosting.Rows matrix = all.rows(rows);
         float[] left = all.left(rows);
-        return new Spread(
+        return Spread.unranked(
                 Boosting.fitQuantile(matrix, left, Spread.LOWER, CORNER, TREES, seed.derive("reach down")),
-                Boosting.fitQuantile(matrix, left, Spread.UPPER, CORNER, TREES, seed.derive("reach up")),
-                new double[0],
-                new double[0][]);
+                Boosting.fitQuantile(matrix, left, Spread.UPPER, CORNER, TREES, seed.derive("reach up")));
     }
 
     /**
