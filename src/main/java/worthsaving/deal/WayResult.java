@@ -25,6 +25,11 @@ public record WayResult(
         Outcome days,
         Optional<Money> mostToPay) {
 
+    /** The most to pay in whole units of money, rounded down. */
+    public Optional<Money> wholeLimit() {
+        return mostToPay.map(Money::wholeDown);
+    }
+
     /** Mean of the own hours. */
     public Hours ownHours() {
         return Hours.of(hours.mean());

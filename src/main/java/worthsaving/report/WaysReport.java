@@ -39,7 +39,7 @@ record WaysReport(Appraisal appraisal, double ruleShare) {
                 w.profitPerHour().isPresent() ? Words.whole(w.profitPerHour().getAsDouble()) : "-",
                 Words.whole(w.cashOut().mean()), Words.whole(w.cashOut().quantile(WORST)),
                 Math.round(w.ownHours().value()), Math.round(w.days().mean()),
-                w.mostToPay().map(Money::wholeDown).map(Words::whole).orElse("-"),
+                w.wholeLimit().map(Words::whole).orElse("-"),
                 a.certaintyEquivalent(w.way()).map(Words::whole).orElse("")};
             table.row(averse ? row : Arrays.copyOf(row, row.length - 1));
         }

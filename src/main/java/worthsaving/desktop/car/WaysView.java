@@ -29,7 +29,7 @@ final class WaysView extends VBox {
             new Line("per_hour", w -> w.profitPerHour().isPresent()
                     ? Figures.amount(w.profitPerHour().getAsDouble()) : Texts.of("none")),
             new Line("days", w -> Figures.days(w.days().mean())),
-            new Line("most", w -> w.mostToPay().map(m -> Figures.amount(m.wholeDown().amount())).orElse(Texts.of("none"))));
+            new Line("most", w -> w.wholeLimit().map(m -> Figures.amount(m.amount())).orElse(Texts.of("none"))));
 
     private record Line(String key, Function<WayResult, String> text) {}
 

@@ -64,7 +64,7 @@ public final class Whys {
         for (WayResult way : a.ways()) {
             if (way.way() != WayOut.WALK_AWAY) {
                 lines.line(Texts.of("why.most.way", way.way().label()),
-                        way.mostToPay().map(Money::wholeDown).map(Figures::money).orElse(Texts.of("why.most.none")));
+                        way.wholeLimit().map(Figures::money).orElse(Texts.of("why.most.none")));
             }
         }
         lines.say(Texts.of("why.most.best", a.mostToPay().way().label(),

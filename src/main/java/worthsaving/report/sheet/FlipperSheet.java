@@ -85,7 +85,7 @@ public final class FlipperSheet {
                         Words.whole(c.cost()), Words.whole(c.profitIfPresent()), Words.whole(c.profitIfAbsent())))
                 .toList();
         return new Section.Table("Next checks, before paying " + appraisal.checkedAt().currency().getCurrencyCode() + " "
-                + atMost(appraisal.checkedAt()),
+                + Words.whole(appraisal.checkedAt().wholeDown()),
                 Section.Importance.DECIDES,
                 List.of(Section.Column.text("check"), Section.Column.number("chance"), Section.Column.number("worth"),
                         Section.Column.number("costs"), Section.Column.number("profit if met"),
@@ -99,7 +99,7 @@ public final class FlipperSheet {
                 .map(w -> List.of(w.way().label(), Words.whole(w.expectedProfit()), Words.percent(w.chanceOfLoss()),
                         Words.whole(w.meanOfWorstTwentieth()), Words.whole(w.cashOut().mean()),
                         Words.whole(w.ownHours().value()), Words.whole(w.days().mean()),
-                        w.mostToPay().map(FlipperSheet::atMost).orElse("\u2013")))
+                        plain(w.wholeLimit())))
                 .toList();
         return new Section.Table("Ways out at " + Common.money(deal.price()), Section.Importance.SUPPORTS,
                 List.of(Section.Column.text("way"), Section.Column.number("expected"), Section.Column.number("loss"),
@@ -112,11 +112,6 @@ public final class FlipperSheet {
         return "Worth running " + Common.money(appraisal.value().mean()) + " on average, 80 % between "
                 + Words.whole(appraisal.value().quantile(0.1)) + " and " + Words.whole(appraisal.value().quantile(0.9))
                 + ".";
-    }
-
-    /** Rounded down: no price above the limit is shown as allowed. */
-    private static String atMost(Money money) {
-        return Words.whole(money.wholeDown());
     }
 
     private static String plain(Optional<Money> money) {
