@@ -87,7 +87,7 @@ class TeardownWindowTest {
     private void reckoned(int more) throws TimeoutException {
         window.until(() -> !window.book().busyProperty().get() && !window.bench().teardown().busyProperty().get()
                 && window.bench().teardown().pictureProperty().get() != null
-                && window.bench().teardown().pictureProperty().get().file().journal().size() == 11 + more);
+                && window.bench().teardown().pictureProperty().get().file().journal().size() == 10 + more);
     }
 
     private CaseFile file() {
@@ -151,8 +151,8 @@ class TeardownWindowTest {
         type(robot, "#line-figure", "42");
         robot.type(KeyCode.ENTER);
         reckoned(3);
-        assertThat(file().journal().get(13).value().what()).isInstanceOf(What.Receipt.class);
-        assertThat(file().journal().get(13).value().stage()).isEqualTo("front cover");
+        assertThat(file().journal().get(12).value().what()).isInstanceOf(What.Receipt.class);
+        assertThat(file().journal().get(12).value().stage()).isEqualTo("front cover");
         showsWhatTheCoreSays(robot);
         assertThat(core().best()).isNotEqualTo(before.best());
         assertThat(core().costToFinish().orElseThrow().mean()).isGreaterThan(before.costToFinish().orElseThrow().mean());
@@ -174,11 +174,11 @@ class TeardownWindowTest {
         type(robot, "#line-figure", "2,5");
         robot.clickOn("#line-add");
         assertThat(window.text(robot, "#fault-FIGURE")).contains("“2,5” must be a number");
-        assertThat(file().journal()).hasSize(11);
+        assertThat(file().journal()).hasSize(10);
         type(robot, "#line-figure", "2.5");
         robot.clickOn("#line-add");
         reckoned(1);
-        long number = file().journal().get(11).number();
+        long number = file().journal().get(10).number();
 
         Button correct = robot.lookup("#correct-" + number).query();
         robot.interact(correct::fire);

@@ -15,7 +15,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -71,10 +70,7 @@ public final class SampleFiles {
                 SampleRows.bought(row).ifPresent(b -> settings.put(Bought.setting(id), b.text()));
             }
             for (Entry line : teardown(id)) {
-                Optional<Bought> bought = price(line);
-                bought.ifPresent(b -> settings.put(Bought.setting(id), b.text()));
-                JournalEntry entry = JournalEntry.of(line, listing.seen(), ZoneId.systemDefault());
-                journal.add(new Numbered<>(0, bought.map(b -> SampleRows.bought(b, entry)).orElse(entry)));
+                journal.add(new Numbered<>(0, JournalEntry.of(line, listing.seen(), ZoneId.systemDefault())));
             }
             cases.add(new CaseFile(listing, listing.seen().atStartOfDay().toInstant(ZoneOffset.UTC), journal, List.of(),
                     SampleRows.forecast(forecasts.getOrDefault(id, List.of())).stream().toList(),
@@ -98,12 +94,6 @@ public final class SampleFiles {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
-    }
-
-    /** The window keeps the price of a car apart from receipts, so that finishing it adds it but once. */
-    private static Optional<Bought> price(Entry line) {
-        return line instanceof Entry.Paid paid && paid.what().startsWith("price")
-                ? Optional.of(new Bought(LocalDate.parse(paid.when()), paid.amount())) : Optional.empty();
     }
 
     private Map<String, List<CSVRecord>> rows(String file) {

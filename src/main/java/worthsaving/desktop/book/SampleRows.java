@@ -59,12 +59,6 @@ final class SampleRows {
                 ? Optional.of(new Bought(LocalDate.parse(row.get("when")), Money.usd(value(row)))) : Optional.empty();
     }
 
-    /** The entry that says that the car was bought. */
-    static JournalEntry bought(Bought bought, JournalEntry entry) {
-        return new JournalEntry(entry.at(), entry.stage(), new What.Decision(),
-                Texts.of("buy.entry", Figures.money(bought.paid()), bought.day().toString()));
-    }
-
     /** Three figures as a distribution: normal in the logarithm, with a spread of its own on either side of the middle. */
     static Optional<Forecast> forecast(List<CSVRecord> rows) {
         Map<Quantity, Ensemble> spreads = new EnumMap<>(Quantity.class);
