@@ -40,7 +40,7 @@ final class NextCheckTable extends GridPane {
 
     void show(List<CheckValue> checks) {
         List<CheckValue> best = checks.stream().filter(c -> c.net().amount() > 0).limit(most).toList();
-        if (best.size() != lines.size()) {
+        if (getChildren().isEmpty() || best.size() != lines.size()) {
             build(best.size());
         }
         for (int row = 0; row < best.size(); row++) {
