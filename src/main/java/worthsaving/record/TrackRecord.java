@@ -50,7 +50,8 @@ public record TrackRecord(int cars, List<QuantityRecord> quantities, Optional<Br
         int held = (int) Math.round(QuantityRecord.INSIDE * cars);
         Coverage coverage = Coverage.of(held, cars, QuantityRecord.INSIDE);
         String doubt = "even if " + held + " of " + cars + " fell inside their 80 % interval, the true share could be "
-                + "anything from " + Math.round(100 * coverage.low()) + " to " + Math.round(100 * coverage.high()) + " %.";
+                + "anything from " + Math.round(100 * coverage.low()) + " to "
+                + (coverage.high() < 1 ? Math.min(99, Math.round(100 * coverage.high())) : 100) + " %.";
         boolean few = coverage.high() - coverage.low() > FIRM;
         return cars == 1 ? "One finished car proves little: " + doubt
                 : cars + " finished cars" + (few ? " prove little: " : ": ") + doubt;

@@ -104,6 +104,8 @@ class CalibrationTest {
         assertThat(TrackRecord.of(Simulated.cars(5, Forecaster.RIGHT, Seed.DEFAULT), Seed.DEFAULT).caution())
                 .isEqualTo("5 finished cars prove little: even if 4 of 5 fell inside their 80 % interval, the true share "
                         + "could be anything from 28 to 99 %.");
+        assertThat(TrackRecord.of(Simulated.cars(6, Forecaster.RIGHT, Seed.DEFAULT), Seed.DEFAULT).caution())
+                .as("0.359 to 0.996: not all of them").endsWith("anything from 36 to 99 %.");
         assertThat(TrackRecord.of(Simulated.cars(2_000, Forecaster.RIGHT, Seed.DEFAULT), Seed.DEFAULT).caution())
                 .doesNotContain("little");
     }
