@@ -50,6 +50,11 @@ public record ValueForecast(
         return new Money(saleValue.mean(), currency);
     }
 
+    /** The mean before the steps: what the model says of the car in the days of its data. */
+    public Money base() {
+        return new Money(saleValue.mean() / steps.stream().mapToDouble(Step::factor).reduce(1, (a, b) -> a * b), currency);
+    }
+
     public Money quantile(double p) {
         return new Money(saleValue.quantile(p), currency);
     }

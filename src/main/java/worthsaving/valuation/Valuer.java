@@ -97,8 +97,8 @@ public final class Valuer {
         List<ValueForecast.Step> steps = new ArrayList<>();
         List<String> warnings = new ArrayList<>(predicted.warnings());
         steps.add(new ValueForecast.Step((model.tellsSales() ? "sale" : "asking") + " price by the model", 1,
-                model.card().name() + ", "
-                + model.card().rows() + " adverts of " + model.card().firstDay() + " to " + model.dataDay()));
+                String.format(Locale.ROOT, "%s, %,d adverts of %s to %s", model.card().name(), model.card().rows(),
+                        model.card().firstDay(), model.dataDay())));
         if (!stated.model().equals(advertised.model())) {
             steps.add(new ValueForecast.Step("model: " + stated.model(), 1,
                     "the name in the price data that '" + advertised.model() + "' begins with"));

@@ -10,6 +10,7 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import worthsaving.desktop.CarNames;
 import worthsaving.desktop.Choices;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.Units;
@@ -118,8 +119,8 @@ final class FactsView extends VBox {
         box.setEditable(true);
         box.setId("fact-" + key);
         box.setAccessibleText(Texts.of("fact." + key));
-        box.getItems().addAll(known);
-        box.setValue(fact.orElse(""));
+        known.stream().map(k -> shownAs(word, k)).forEach(box.getItems()::add);
+        box.setValue(shownAs(word, fact.orElse("")));
         box.setOnAction(e -> enter(box, word));
         box.getEditor().focusedProperty().addListener((o, was, is) -> {
             if (!is) {
@@ -129,9 +130,14 @@ final class FactsView extends VBox {
         line(key, box, fact);
     }
 
+    /** Price data spell makes and models in lower case; a trim is kept as it was written. */
+    private static String shownAs(Correction.Word word, String name) {
+        return word == Correction.Word.TRIM || name.isEmpty() ? name : CarNames.capitals(name);
+    }
+
     private void enter(ComboBox<String> box, Correction.Word word) {
         Listing before = shown;
-        if (box.getScene() == null || box.getEditor().getText().equals(Correction.fact(before, word).orElse(""))) {
+        if (box.getScene() == null || box.getEditor().getText().equals(shownAs(word, Correction.fact(before, word).orElse("")))) {
             return;
         }
         Correction.Result result = Correction.of(before, word, box.getEditor().getText());

@@ -10,10 +10,12 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import worthsaving.desktop.CarNames;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.Words;
 import worthsaving.valuation.ValueForecast;
+import worthsaving.vehicle.Vehicle;
 
 /** What it fetches once repaired, how that came about, and how far to trust it. */
 final class ValueView extends VBox {
@@ -41,10 +43,11 @@ final class ValueView extends VBox {
         value.warnings().forEach(w -> getChildren().add(Words.wrapped(w, "notice")));
         getChildren().addAll(
                 Words.explained(Words.plain(Texts.of("value.steps"), "subheading"), Texts.of("value.steps.why")),
-                steps(value.steps()));
+                steps(value));
         if (!value.contributions().isEmpty()) {
             getChildren().addAll(Words.explained(Words.plain(Texts.of("value.parts"), "subheading"),
-                    Texts.of("value.parts.why")), contributions(value.contributions()));
+                    Texts.of("value.parts.why")), contributions(value.contributions(),
+                            seen.appraisal().listing().vehicle()));
         }
         getChildren().add(Words.wrapped(Texts.of("value.model", value.modelName()), "soft"));
     }
@@ -55,11 +58,12 @@ final class ValueView extends VBox {
         return row;
     }
 
-    private static GridPane steps(List<ValueForecast.Step> steps) {
+    private static GridPane steps(ValueForecast value) {
         GridPane grid = grid();
         int row = 0;
-        for (ValueForecast.Step step : steps) {
-            Label factor = Words.whole(row == 0 ? "" : "\u00d7 " + Figures.number(step.factor(), 3));
+        for (ValueForecast.Step step : value.steps()) {
+            Label factor = Words.whole(
+                    row == 0 ? Figures.amount(value.base().amount()) : "\u00d7 " + Figures.number(step.factor(), 3));
             GridPane.setHalignment(factor, HPos.RIGHT);
             Label why = Words.wrapped(step.why(), "soft", "name-column");
             GridPane.setHgrow(why, Priority.ALWAYS);
@@ -68,7 +72,7 @@ final class ValueView extends VBox {
         return grid;
     }
 
-    private static GridPane contributions(List<ValueForecast.Contribution> all) {
+    private static GridPane contributions(List<ValueForecast.Contribution> all, Vehicle car) {
         GridPane grid = grid();
         List<ValueForecast.Contribution> heaviest = all.stream()
                 .sorted(Comparator.comparingDouble(c -> -Math.abs(c.money().amount())))
@@ -81,9 +85,14 @@ final class ValueView extends VBox {
             GridPane.setHalignment(money, HPos.RIGHT);
             PlusMinusBar bar = new PlusMinusBar(c.money().amount() / Math.max(1, most));
             GridPane.setHgrow(bar, Priority.ALWAYS);
-            grid.addRow(row++, Words.whole(c.feature()), Words.plain(c.value()), money, bar);
+            grid.addRow(row++, Words.whole(c.feature()), Words.plain(named(c.value(), car)), money, bar);
         }
         return grid;
+    }
+
+    /** Price data spell makes and models in lower case. */
+    private static String named(String value, Vehicle car) {
+        return value.equals(car.make().orElse("") + " " + car.model().orElse("")) ? CarNames.capitals(value) : value;
     }
 
     private static GridPane grid() {

@@ -40,7 +40,8 @@ final class WhySources {
         Lines lines = new Lines();
         boolean first = true;
         for (ValueForecast.Step step : value.steps()) {
-            lines.line(step.name() + ": " + step.why(), first ? "" : "\u00d7 " + Figures.number(step.factor(), 3));
+            lines.line(step.name() + ": " + step.why(),
+                    first ? Figures.money(value.base()) : "\u00d7 " + Figures.number(step.factor(), 3));
             first = false;
         }
         value.contributions().stream()

@@ -9,6 +9,7 @@ import javafx.scene.layout.GridPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import worthsaving.desktop.CarNames;
 import worthsaving.desktop.Figures;
 import worthsaving.desktop.Look;
 import worthsaving.desktop.Texts;
@@ -119,7 +120,8 @@ final class DataPage extends HBox {
         int row = 0;
         for (ErrorBand band : bands) {
             String name = band.rows() > 0
-                    ? Texts.of("market.by.rows", band.group(), Figures.number((double) band.rows(), 0)) : band.group();
+                    ? Texts.of("market.by.rows", CarNames.capitals(band.group()),
+                            Figures.number((double) band.rows(), 0)) : band.group();
             SpanBar bar = new SpanBar(band.low(), 0, band.high(), reach);
             Label span = Words.whole(Texts.of("market.by.span", Figures.number(100 * band.low(), 0),
                     Figures.number(100 * band.high(), 0)));
