@@ -51,7 +51,7 @@ final class WaysView extends VBox {
         }
         for (int row = 0; row < LINES.size(); row++) {
             Line line = LINES.get(row);
-            Label head = Words.explained(Words.whole(Texts.of("ways." + line.key())),
+            Label head = Words.explained(Words.whole(Texts.of("ways." + line.key()), "head-of-ways"),
                     Texts.of("ways.explain." + line.key()));
             grid.add(head, 0, row + 1);
             for (int i = 0; i < ways.size(); i++) {

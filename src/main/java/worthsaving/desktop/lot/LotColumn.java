@@ -31,6 +31,8 @@ public enum LotColumn {
     LIKELY(12, r -> String.join("; ", r.likely()), Comparator.comparing((LotRow r) -> String.join("; ", r.likely())));
 
     private static final double WIDEST_NUMBER = 7;
+    /** Letters of a name in a cell of usual width. */
+    private static final int TWO_LINES = 34;
 
     private final double width;
     private final Function<LotRow, String> text;
@@ -81,7 +83,14 @@ public enum LotColumn {
     /** What fits into two lines of a cell. */
     String brief(LotRow row) {
         return this == LIKELY && row.likely().size() > 1
-                ? Texts.of("lot.and_more", row.likely().get(0), row.likely().size() - 1) : text(row);
+                ? Texts.of("lot.and_more", cut(row.likely().get(0)), row.likely().size() - 1) : text(row);
+    }
+
+    /** To whole words that leave room for how many more there are. */
+    private static String cut(String name) {
+        int space = name.lastIndexOf(' ', TWO_LINES);
+        return name.length() <= TWO_LINES || space < 1 ? name
+                : name.substring(0, space).replaceAll("[ ,:/(]+$", "") + " \u2026";
     }
 
     public Comparator<LotRow> order() {

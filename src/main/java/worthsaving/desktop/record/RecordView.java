@@ -13,7 +13,7 @@ import worthsaving.desktop.Words;
 /** The screen of finished cars. */
 public final class RecordView extends BorderPane {
 
-    private static final double FORM = 22;
+    private static final double FORM = 25;
 
     public RecordView(RecordModel model, Look look) {
         setId("record");
