@@ -259,7 +259,11 @@ public final class LotModel {
             content = output;
             rows.setAll(request.by().rows(output));
             showProblems();
-            judging.set(!latest);
+            if (latest && !output.whole()) {
+                reckoner.submit(request);
+            } else {
+                judging.set(!latest);
+            }
         }
 
         private Set<Standing> standings(Content of) {

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javafx.collections.ListChangeListener;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,9 @@ import worthsaving.desktop.book.Sample;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.Judged;
+import worthsaving.ranking.LotRanking;
 import worthsaving.ranking.Order;
+import worthsaving.ranking.Ranked;
 import worthsaving.ranking.Standing;
 import worthsaving.vehicle.Fact;
 import worthsaving.vehicle.Listing;
@@ -129,6 +132,53 @@ class LotModelTest {
         assertThat(model.rows()).hasSize(2);
         assertThat(model.problems()).hasSize(2).allSatisfy(p -> assertThat(p.what()).contains("in your casebook already"));
         assertThat(model.listing("A").flatMap(l -> l.ask().get())).contains(Money.usd(333));
+    }
+
+    @Test
+    void the_first_cars_are_shown_while_the_others_are_judged() throws IOException {
+        StringBuilder fifteen = new StringBuilder(HEADER);
+        for (int i = 0; i < 15; i++) {
+            fifteen.append("C" + i + ",2012,ford,focus," + (90_000 + 1_000 * i) + "," + (900 + 100 * i)
+                    + ",clean,CRANKS_NO_START\n");
+        }
+        List<Integer> sizes = new ArrayList<>();
+        List<Integer> done = new ArrayList<>();
+        model.rows().addListener((ListChangeListener<LotRow>) c -> {
+            sizes.add(model.rows().size());
+            done.add(model.doneProperty().get());
+            assertThat(model.busyProperty().get()).isTrue();
+            assertThat(model.rows()).extracting(r -> -r.standing().expectedProfit().amount()).isSorted();
+        });
+        model.open(table("fifteen.csv", fifteen.toString()));
+        threads.turnAll();
+        assertThat(sizes).containsExactly(6, 12, 15);
+        assertThat(done).containsExactly(6, 12, 15);
+        assertThat(model.busyProperty().get()).isFalse();
+        assertThat(model.rows()).noneMatch(LotRow::edited);
+        Judge judge = new Judge(GROUND.catalogue(), GROUND.values(), GROUND.settings());
+        assertThat(model.rows()).extracting(LotRow::standing).containsExactlyElementsOf(
+                new LotRanking(judge).rank(model.listings(), Order.EXPECTED_PROFIT, n -> { }, () -> false)
+                        .places().stream().map(Ranked.Place::standing).toList());
+    }
+
+    @Test
+    void stopping_in_the_middle_keeps_the_cars_judged_and_going_on_judges_the_others() throws IOException {
+        StringBuilder ten = new StringBuilder(HEADER);
+        for (int i = 0; i < 10; i++) {
+            ten.append("C" + i + ",2012,ford,focus,98000,1200,clean,CRANKS_NO_START\n");
+        }
+        model.open(table("ten.csv", ten.toString()));
+        while (model.rows().isEmpty()) {
+            threads.turnBackground();
+            threads.turnScreen();
+        }
+        model.cancel();
+        threads.turnAll();
+        assertThat(model.busyProperty().get()).isFalse();
+        assertThat(model.rows()).hasSize(6);
+        model.order(Order.CHANCE_OF_LOSS);
+        threads.turnAll();
+        assertThat(model.rows()).hasSize(10).noneMatch(LotRow::edited);
     }
 
     @Test
