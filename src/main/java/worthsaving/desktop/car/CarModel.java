@@ -238,6 +238,11 @@ public final class CarModel {
         return marks.marksProperty();
     }
 
+    /** Whether the marks belong to figures that have changed since; while a lever is dragged they are not called so. */
+    public ReadOnlyBooleanProperty marksOutdatedProperty() {
+        return marks.outdatedProperty();
+    }
+
     public MattersModel matters() {
         return matters;
     }
@@ -267,6 +272,9 @@ public final class CarModel {
         screen.require();
         if (scenario.get() != null && !next.sameCar(scenario.get())) {
             marks.forget();
+        }
+        if (!rough) {
+            marks.outdate();
         }
         scenario.set(next);
         offer();

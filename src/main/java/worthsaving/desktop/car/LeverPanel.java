@@ -3,6 +3,7 @@ package worthsaving.desktop.car;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import javafx.css.PseudoClass;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.control.Slider;
@@ -18,6 +19,8 @@ import worthsaving.sensitivity.Turning;
 /** The sliders. Everything follows while they are dragged; undo takes back a whole drag. */
 final class LeverPanel extends VBox {
 
+    private static final PseudoClass OUTDATED = PseudoClass.getPseudoClass("outdated");
+
     private final CarModel model;
     private final List<Row> levers = new ArrayList<>();
     private final List<Row> items = new ArrayList<>();
@@ -27,7 +30,7 @@ final class LeverPanel extends VBox {
     LeverPanel(CarModel model) {
         super(7);
         this.model = model;
-        getStyleClass().addAll("panel", "padded");
+        getStyleClass().addAll("panel", "padded", "levers");
         getChildren().add(Words.explained(Words.plain(Texts.of("lever.title"), "subheading"), Texts.of("lever.why")));
         for (Lever lever : Lever.values()) {
             Row row = new Row(lever);
@@ -39,6 +42,7 @@ final class LeverPanel extends VBox {
         model.scenarioProperty().addListener((o, was, is) -> show());
         model.pictureProperty().addListener((o, was, is) -> show());
         model.marksProperty().addListener((o, was, is) -> mark());
+        model.marksOutdatedProperty().addListener((o, was, is) -> pseudoClassStateChanged(OUTDATED, is));
     }
 
     private void show() {

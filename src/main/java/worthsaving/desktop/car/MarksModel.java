@@ -3,6 +3,8 @@ package worthsaving.desktop.car;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.concurrent.Executor;
+import javafx.beans.property.ReadOnlyBooleanProperty;
+import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import worthsaving.desktop.LatestWins;
@@ -16,6 +18,8 @@ final class MarksModel {
     private volatile Marks marksOf;
     private final LatestWins<Marks.Request, Map<Dial, Turning>> finder;
     private final ReadOnlyObjectWrapper<Map<Dial, Turning>> marks = new ReadOnlyObjectWrapper<>(Map.of());
+
+    private final ReadOnlyBooleanWrapper outdated = new ReadOnlyBooleanWrapper();
 
     MarksModel(CarModel car, Marks finder, Executor background, ScreenThread screen) {
         this.car = car;
@@ -42,6 +46,11 @@ final class MarksModel {
         finder.cancel();
     }
 
+    /** What is shown belongs to figures that have changed since; new ones come once the car is judged anew. */
+    void outdate() {
+        outdated.set(true);
+    }
+
     /** Those of another car are of no use. */
     void forget() {
         finder.cancel();
@@ -53,12 +62,17 @@ final class MarksModel {
         return marks.getReadOnlyProperty();
     }
 
+    ReadOnlyBooleanProperty outdatedProperty() {
+        return outdated.getReadOnlyProperty();
+    }
+
     private final class Arrival implements LatestWins.Listener<Marks.Request, Map<Dial, Turning>> {
 
         @Override
         public void done(Marks.Request input, Map<Dial, Turning> output, boolean latest) {
             if (input.picture().scenario().equals(car.scenarioProperty().get())) {
                 marks.set(output);
+                outdated.set(false);
             }
         }
 

@@ -62,6 +62,24 @@ class MarksTest {
     }
 
     @Test
+    void marks_are_outdated_from_a_change_to_the_next_marks_but_not_while_a_slider_is_dragged() {
+        HandTurned threads = new HandTurned();
+        CarModel model = new CarModel(Cars.GROUND, threads.background(), threads.screen());
+        model.open(Cars.overheated());
+        threads.turnAll();
+        assertThat(model.marksOutdatedProperty().get()).isFalse();
+        model.drag(Lever.VALUE, 80);
+        threads.turnAll();
+        assertThat(model.marksOutdatedProperty().get()).isFalse();
+        Map<Dial, Turning> before = model.marksProperty().get();
+        model.letGo();
+        assertThat(model.marksOutdatedProperty().get()).isTrue();
+        threads.turnAll();
+        assertThat(model.marksOutdatedProperty().get()).isFalse();
+        assertThat(model.marksProperty().get()).isNotEqualTo(before);
+    }
+
+    @Test
     void a_mark_is_read_in_words() {
         assertThat(TurningWords.of(Lever.PRICE, Turning.at(5_100, true, 0, 9_000), Money.USD))
                 .contains("loses money above USD 5,100");
