@@ -32,6 +32,7 @@ import worthsaving.desktop.book.BookStrip;
 import worthsaving.desktop.car.CarBook;
 import worthsaving.desktop.car.CarModel;
 import worthsaving.desktop.car.CarView;
+import worthsaving.desktop.car.KeepingModel;
 import worthsaving.desktop.car.Scenario;
 import worthsaving.desktop.car.SheetDialog;
 import worthsaving.desktop.car.SheetModel;
@@ -69,6 +70,7 @@ public final class Workbench extends BorderPane {
     private final ToggleButton marketSwitch = screenSwitch("screen.market");
     private final MarketModel market;
     private final MarketView marketView;
+    private final KeepingModel keeping;
     private final SheetModel sheet;
     private BiFunction<FileChooser, Window, File> whereToSave = FileChooser::showSaveDialog;
     private final BookModel book;
@@ -96,9 +98,10 @@ public final class Workbench extends BorderPane {
         this.lot = new LotModel(ground, book, background, screen);
         this.lotView = new LotView(lot, settings, look, row -> openCar(row.listing()), this::choose);
         this.car = new CarModel(ground, background, screen);
-        this.sheet = new SheetModel(car, ground, background, screen);
+        this.keeping = new KeepingModel(car, book, ground, background, screen);
+        this.sheet = keeping.sheet(ground, background, screen);
         this.carBook = new CarBook(car, book, this::name, this::closeCar, Instant::now);
-        this.carView = new CarView(car, carBook, look);
+        this.carView = new CarView(car, carBook, keeping, look);
         this.catalogue = new CatalogueModel(ground, shelf, lot::listings,
                 kept -> market().use(kept), background, screen);
         this.catalogueView = new CatalogueView(catalogue);
@@ -331,6 +334,7 @@ public final class Workbench extends BorderPane {
         Ground ground = base.taught(learning);
         lot.use(ground);
         car.use(ground);
+        keeping.use(ground);
         sheet.use(ground);
         catalogue.use(ground);
         teardown.use(ground);

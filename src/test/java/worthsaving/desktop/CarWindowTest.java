@@ -13,6 +13,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Slider;
 import javafx.scene.control.TabPane;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseButton;
 import javafx.stage.Stage;
@@ -34,6 +35,9 @@ import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
 import worthsaving.ranking.Preparation;
+import worthsaving.ranking.Rescue;
+import worthsaving.ranking.RescueTerms;
+import worthsaving.ranking.Rescuer;
 import worthsaving.ranking.Standing;
 import worthsaving.vehicle.Listing;
 import worthsaving.vehicle.Observation;
@@ -115,6 +119,30 @@ class CarWindowTest {
         assertThat(window.bench().car().moved(Lever.PRICE)).isFalse();
         window.showsWhatTheCoreSays(robot, window.core(listing));
         assertThat(window.book().undoLabelProperty().get()).isEqualTo("3 cars of three.csv");
+    }
+
+    @Test
+    void for_its_owner_a_quote_is_compared_as_the_core_does_and_kept(FxRobot robot) throws TimeoutException {
+        window.openCar(robot, "C");
+        TabPane tabs = robot.lookup("#car .tab-pane").query();
+        robot.interact(() -> tabs.getTabs().stream().filter(t -> "tab-ways".equals(t.getId()))
+                .forEach(tabs.getSelectionModel()::select));
+        window.until(() -> robot.lookup("#keep-cheapest").tryQuery().isPresent());
+        TextField quote = robot.lookup("#keep-quote").query();
+        robot.interact(quote::requestFocus);
+        robot.write("2900").type(KeyCode.ENTER);
+        Listing car = window.bench().car().scenarioProperty().get().listing();
+        Rescue rescue = new Rescuer(RealWindow.GROUND.catalogue(), RealWindow.GROUND.values(),
+                RealWindow.GROUND.settings()).compare(window.core(car), RescueTerms.of(3, 12_000)
+                .withQuote(Money.usd(2_900)));
+        window.until(() -> robot.lookup("#keep-net-" + rescue.plan().options().size()).tryQuery().isPresent());
+        for (int row = 1; row <= rescue.plan().options().size(); row++) {
+            assertThat(window.text(robot, "#keep-net-" + row)).isEqualTo(
+                    Figures.amount(rescue.plan().options().get(row - 1).netCost().amount()));
+        }
+        assertThat(window.text(robot, "#keep-cheapest")).contains(rescue.plan().cheapest().name(),
+                Figures.money(rescue.margin()));
+        window.until(() -> "2900.0".equals(window.book().settings().get("car.C.keep.quote")));
     }
 
     @Test

@@ -20,6 +20,7 @@ import worthsaving.catalog.FindingKind;
 import worthsaving.catalog.PartSource;
 import worthsaving.deal.MostToPay;
 import worthsaving.deal.Verdict;
+import worthsaving.desktop.car.KeepingModel;
 import worthsaving.desktop.car.Lever;
 import worthsaving.desktop.catalogue.Shown;
 import worthsaving.desktop.lot.LotColumn;
@@ -61,6 +62,7 @@ class TextsTest {
             Map.entry("choose.reason", LotChoice.Reason.class),
             Map.entry("market.by", ErrorBand.By.class), Map.entry("market.by.explain", ErrorBand.By.class),
             Map.entry("market.factors", FactorNames.class), Map.entry("market.factors.explain", FactorNames.class),
+            Map.entry("keep.explain", KeepingModel.Field.class), Map.entry("units.one", Units.class),
             Map.entry("finish", FinishModel.Field.class), Map.entry("finish.explain", FinishModel.Field.class),
             Map.entry("lesson", LearningSwitch.class),
             Map.entry("teardown.kind", Kind.class), Map.entry("teardown.failed", Observation.Sight.class),

@@ -34,7 +34,7 @@ public final class CarView extends BorderPane {
     private final ChecklistView checklist;
     private final TabPane tabs = new TabPane();
 
-    public CarView(CarModel model, CarBook book, Look look) {
+    public CarView(CarModel model, CarBook book, KeepingModel keeping, Look look) {
         ReadOnlyDoubleProperty em = look.textSizeProperty();
         this.model = model;
         setId("car");
@@ -58,7 +58,7 @@ public final class CarView extends BorderPane {
         Node mattersPage = tab("matters", matters);
         tab("items", items);
         tab("plan", plan);
-        tab("ways", ways);
+        Node waysPage = tab("ways", new VBox(ways, new KeepingView(keeping, model, look.unitsProperty())));
         tab("value", value);
         tab("facts", facts);
         pages = List.of(decision::show, seen -> {}, items::show, plan::show, ways::show, value::show, facts::show);
@@ -67,7 +67,9 @@ public final class CarView extends BorderPane {
             refresh();
         });
         tabs.getSelectionModel().selectedIndexProperty().addListener((o, was, is) -> {
-            model.matters().open(tabs.getTabs().get(is.intValue()).getContent() == mattersPage);
+            Node front = tabs.getTabs().get(is.intValue()).getContent();
+            model.matters().open(front == mattersPage);
+            keeping.open(front == waysPage);
             refresh();
         });
         CarHeader header = new CarHeader(model, book, why);

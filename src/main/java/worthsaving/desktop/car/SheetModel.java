@@ -15,6 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
@@ -24,6 +25,7 @@ import worthsaving.desktop.ScreenThread;
 import worthsaving.desktop.Texts;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
+import worthsaving.ranking.RescueTerms;
 import worthsaving.report.sheet.Audience;
 import worthsaving.report.sheet.DecisionSheet;
 import worthsaving.report.sheet.HtmlSheet;
@@ -43,9 +45,12 @@ public final class SheetModel {
     private final ReadOnlyStringWrapper photoNames = new ReadOnlyStringWrapper("");
     private Audience audience = Audience.FLIPPER;
     private Optional<Double> quote = Optional.empty();
+    private final Supplier<Keeping> keeping;
 
-    public SheetModel(CarModel car, Ground ground, Executor background, ScreenThread screen) {
+    /** @param keeping how the owner of the car shown would keep it; a quote typed here counts before the one there */
+    SheetModel(CarModel car, Supplier<Keeping> keeping, Ground ground, Executor background, ScreenThread screen) {
         this.car = car;
+        this.keeping = keeping;
         this.work = new SheetWork(ground);
         this.background = background;
         this.screen = screen;
@@ -148,12 +153,13 @@ public final class SheetModel {
         Scenario scenario = picture.get().scenario();
         Audience whom = audience;
         SheetWork now = work;
-        Optional<Money> asked = quote.map(q -> new Money(q, car.currency()));
+        RescueTerms kept = keeping.get().terms();
+        RescueTerms terms = quote.map(q -> kept.withQuote(new Money(q, car.currency()))).orElse(kept);
         List<Path> files = List.copyOf(photos);
         busy.set(true);
         say(Texts.of("sheet.busy"));
         background.execute(() -> {
-            Runnable after = attempt(() -> use.of(now.of(scenario, appraisal.get(), whom, asked)
+            Runnable after = attempt(() -> use.of(now.of(scenario, appraisal.get(), whom, terms)
                     .withPhotos(files.stream().map(SheetModel::read).toList())), then);
             screen.executor().execute(() -> {
                 busy.set(false);

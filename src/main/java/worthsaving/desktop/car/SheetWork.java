@@ -5,14 +5,13 @@ import worthsaving.catalog.Catalogue;
 import worthsaving.deal.Term;
 import worthsaving.desktop.Ground;
 import worthsaving.desktop.Texts;
-import worthsaving.quantity.Money;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.Quoter;
+import worthsaving.ranking.Rescue;
 import worthsaving.ranking.RescueTerms;
 import worthsaving.ranking.Rescuer;
 import worthsaving.ranking.ShopQuote;
-import worthsaving.ranking.ValueSource;
 import worthsaving.report.VinGuard;
 import worthsaving.report.sheet.Audience;
 import worthsaving.report.sheet.DecisionSheet;
@@ -24,9 +23,6 @@ import worthsaving.report.sheet.WorkshopSheet;
 /** Makes the decision sheet of the car on the screen, with the levers where they stand. Takes a second or so. */
 final class SheetWork {
 
-    private static final int YEARS = 3;
-    private static final double MILES_PER_YEAR = 12_000;
-
     private final Ground ground;
     private final Levers levers;
 
@@ -37,21 +33,16 @@ final class SheetWork {
 
     /**
      * @param appraisal of the scenario
-     * @param quote what a shop asks, for the owner
+     * @param terms of the owner
      * @throws SheetRefused when there is nothing to quote
      */
-    DecisionSheet of(Scenario scenario, Appraisal appraisal, Audience audience, Optional<Money> quote) {
+    DecisionSheet of(Scenario scenario, Appraisal appraisal, Audience audience, RescueTerms terms) {
         Catalogue catalogue = levers.catalogue(ground.catalogue(), scenario);
         JudgeSettings settings = levers.settings(scenario);
-        ValueSource values = levers.values(ground.values(), scenario);
         SheetSettings about = new SheetSettings(ground.today(), VinGuard.HIDDEN);
         return switch (audience) {
             case FLIPPER -> FlipperSheet.of(appraisal, catalogue, about);
-            case OWNER -> {
-                RescueTerms terms = RescueTerms.of(YEARS, MILES_PER_YEAR);
-                yield OwnerSheet.of(new Rescuer(catalogue, values, settings)
-                        .compare(appraisal, quote.map(terms::withQuote).orElse(terms)), catalogue, about);
-            }
+            case OWNER -> OwnerSheet.of(rescue(scenario, appraisal, terms), catalogue, about);
             case WORKSHOP -> {
                 ShopQuote work = new Quoter(catalogue, settings, settings.terms().money(Term.SHOP_HOURLY))
                         .write(appraisal, Optional.empty())
@@ -59,6 +50,12 @@ final class SheetWork {
                 yield WorkshopSheet.of(appraisal, work, catalogue, about);
             }
         };
+    }
+
+    /** Mending the car and keeping it against replacing it, with the levers where they stand. */
+    Rescue rescue(Scenario scenario, Appraisal appraisal, RescueTerms terms) {
+        return new Rescuer(levers.catalogue(ground.catalogue(), scenario), levers.values(ground.values(), scenario),
+                levers.settings(scenario)).compare(appraisal, terms);
     }
 
     /** There is no such sheet of this car; the message says why. */

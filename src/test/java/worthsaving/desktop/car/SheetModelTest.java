@@ -20,7 +20,8 @@ class SheetModelTest {
 
     private final HandTurned threads = new HandTurned();
     private final CarModel car = new CarModel(Cars.GROUND, threads.background(), threads.screen());
-    private final SheetModel sheet = new SheetModel(car, Cars.GROUND, threads.background(), threads.screen());
+    private final SheetModel sheet = new SheetModel(
+            car, () -> Keeping.USUAL, Cars.GROUND, threads.background(), threads.screen());
 
     @TempDir
     private Path folder;
