@@ -38,10 +38,7 @@ final class ChooseCommand implements Callable<Integer> {
     private JudgingInput input;
 
     @Mixin
-    private Output output;
-
-    @Mixin
-    private VinOption vin;
+    private ExportForm export;
 
     @Option(names = "--cash", paramLabel = "MONEY",
             description = "Cash for buying, fetching and mending all of them (default: no limit).")
@@ -78,8 +75,8 @@ final class ChooseCommand implements Callable<Integer> {
                 new ProgressLine(err, lot.listings().size()), () -> false);
         List<Standing> standings = ranked.places().stream().map(Ranked.Place::standing).toList();
         ChoiceReport report = new ChoiceReport(LotChoice.of(standings, budget,
-                new LotChoice.Settings(aboveLimit, market, main.seed())), vin.guard());
-        output.print(report, out, opened.note());
+                new LotChoice.Settings(aboveLimit, market, main.seed())), export.guard());
+        export.print(report, report::text, out, opened.note());
         LotReport.refusals(err, ranked.refused());
         return lot.complete() && ranked.refused().isEmpty() ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
     }

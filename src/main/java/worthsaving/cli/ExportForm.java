@@ -9,6 +9,7 @@ import worthsaving.report.CsvWriter;
 import worthsaving.report.Exported;
 import worthsaving.report.TsvWriter;
 import worthsaving.report.VinGuard;
+import worthsaving.report.Words;
 
 /** In which of the forms for handing on a judgement is wanted, if in any. */
 final class ExportForm {
@@ -48,6 +49,24 @@ final class ExportForm {
             return false;
         }
         return true;
+    }
+
+    /** A report for people. */
+    @FunctionalInterface
+    interface Text {
+        void to(Appendable out) throws IOException;
+    }
+
+    /** Prints a report in the form that is wanted; where people read it, with a note and the usual warning. */
+    void print(Exported report, Text text, PrintWriter out, String note) throws IOException {
+        if (!print(report, out)) {
+            text.to(out);
+            out.println();
+            if (!note.isEmpty()) {
+                out.println(note);
+            }
+            out.println(Words.ESTIMATES);
+        }
     }
 
     VinGuard guard() {

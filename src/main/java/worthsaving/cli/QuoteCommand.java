@@ -30,10 +30,7 @@ final class QuoteCommand implements Callable<Integer> {
     private OneListing one;
 
     @Mixin
-    private Output output;
-
-    @Mixin
-    private VinOption vin;
+    private ExportForm export;
 
     @Mixin
     private QuoteOptions wishes;
@@ -50,7 +47,8 @@ final class QuoteCommand implements Callable<Integer> {
         Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons, settings);
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         ShopQuote quote = wishes.write(appraisal, catalogue, settings);
-        output.print(new QuoteReport(appraisal, quote, vin.guard()), spec.commandLine().getOut(), opened.note());
+        QuoteReport report = new QuoteReport(appraisal, quote, export.guard());
+        export.print(report, report::text, spec.commandLine().getOut(), opened.note());
         return ExitCode.OK;
     }
 }

@@ -32,10 +32,7 @@ final class RescueCommand implements Callable<Integer> {
     private OneListing one;
 
     @Mixin
-    private Output output;
-
-    @Mixin
-    private VinOption vin;
+    private ExportForm export;
 
     @Mixin
     private RescueOptions wishes;
@@ -53,8 +50,9 @@ final class RescueCommand implements Callable<Integer> {
         RescueTerms terms = wishes.terms(opened.lot(), listing, catalogue.currency());
         Appraisal appraisal = JudgingInput.appraisal(
                 new Judge(catalogue, values, settings).judge(listing), listing.id());
-        output.print(new RescueReport(new Rescuer(catalogue, values, settings).compare(appraisal, terms), vin.guard()),
-                spec.commandLine().getOut(), opened.note());
+        RescueReport report =
+                new RescueReport(new Rescuer(catalogue, values, settings).compare(appraisal, terms), export.guard());
+        export.print(report, report::text, spec.commandLine().getOut(), opened.note());
         return ExitCode.OK;
     }
 }

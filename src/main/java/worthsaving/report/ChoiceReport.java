@@ -16,7 +16,7 @@ import worthsaving.ranking.LotChoice;
 import worthsaving.ranking.Standing;
 
 /** A set of cars to buy together, what was left out and why. */
-public final class ChoiceReport implements Report {
+public final class ChoiceReport implements Exported {
 
     private static final int VERSION = 1;
     private static final double WORTH_SHOWING = 0.05;
@@ -35,46 +35,63 @@ public final class ChoiceReport implements Report {
     }
 
     @Override
+    public void markdown(Appendable out) throws IOException {
+        out.append("# ").append(Markdown.text(heading())).append("\n\n");
+        Prose prose = Prose.markdown(out);
+        body(prose, vin);
+        prose.title("Note");
+        prose.say(Words.ESTIMATES);
+    }
 
+    /** For people. */
     public void text(Appendable out) throws IOException {
+        Prose prose = Prose.plain(out);
+        prose.say(heading());
+        body(prose, VinGuard.SHOWN);
+    }
+
+    private String heading() {
+        return choice.chosen().isEmpty() ? "Buy none of them." : "Buy together:";
+    }
+
+    private void body(Prose out, VinGuard guard) throws IOException {
         ChosenSet set = choice.set();
         Budget budget = choice.budget();
-        say(out, choice.chosen().isEmpty() ? "Buy none of them." : "Buy together:");
         TextTable table = new TextTable().left("id", 14).left("car", 26).left("verdict").right("ask").right("expected")
                 .right("loss").right("cash out").right("hours").left("way");
         for (Standing s : choice.chosen()) {
-            table.row(s.listing().id(), s.listing().vehicle().label(), Words.verdict(s.verdict().kind()),
+            table.row(guard.text(s.listing().id()), guard.text(s.listing().vehicle().label()), Words.verdict(s.verdict().kind()),
                     s.listing().ask().get().map(Words::whole).orElse("?"), Words.whole(s.expectedProfit()),
                     Words.percent(s.chanceOfLoss()), Words.whole(s.cashOut()), Words.hours(s.ownHours().value()),
                     s.way().label());
         }
-        table.write(out);
-        say(out, "Together: cash " + used(set.cash(), budget.cash()) + ", bays " + used(set.bays(), budget.bays())
+        out.table(table);
+        out.say("Together: cash " + used(set.cash(), budget.cash()) + ", bays " + used(set.bays(), budget.bays())
                 + ", own hours " + used(set.hours(), budget.hours()) + ".");
         tools(out, set);
         risk(out);
-        leftOut(out);
+        leftOut(out, guard);
     }
 
-    private static void tools(Appendable out, ChosenSet set) throws IOException {
+    private static void tools(Prose out, ChosenSet set) throws IOException {
         List<ToolNeed> likeliest = set.tools().stream().filter(t -> t.chance().value() >= WORTH_SHOWING)
                 .sorted(Comparator.comparing(ToolNeed::chance).reversed().thenComparing(ToolNeed::tool)).toList();
         if (!likeliest.isEmpty()) {
-            say(out, "Tools that may have to be bought, once for all: " + likeliest.stream()
+            out.say("Tools that may have to be bought, once for all: " + likeliest.stream()
                     .map(t -> t.name() + " " + Words.whole(t.price()) + " (" + Words.percent(t.chance().value()) + ")")
                     .collect(Collectors.joining("; ")) + ". Sharing them saves " + Words.whole(set.toolsShared())
                     + " on average.");
         }
     }
 
-    private void risk(Appendable out) throws IOException {
+    private void risk(Prose out) throws IOException {
         Outcome all = choice.together();
         if (!choice.chosen().isEmpty()) {
-            say(out, "Profit of the set: " + Words.whole(choice.set().profit()) + " on average, chance of loss "
+            out.say("Profit of the set: " + Words.whole(choice.set().profit()) + " on average, chance of loss "
                     + Words.percent(all.chanceOfLoss()) + ", mean of the worst 5 % " + Words.whole(all.meanOfWorst(.05))
                     + ", 80 % between " + Words.whole(all.quantile(.1)) + " and " + Words.whole(all.quantile(.9))
                             + ".");
-            say(out, String.format(Locale.ROOT, "All sale values are taken to move together by %.0f %% (one standard "
+            out.say(String.format(Locale.ROOT, "All sale values are taken to move together by %.0f %% (one standard "
                             + "deviation, a guess; --market sets it). If they did not: chance of loss %s, "
                             + "worst 5 %% %s. A market in its worst twentieth takes %.0f %% off every sale.",
                     100 * choice.settings().marketSpread(), Words.percent(choice.apart().chanceOfLoss()),
@@ -88,20 +105,20 @@ public final class ChoiceReport implements Report {
         return spread > 0 ? -100 * new Normal(0, spread).meanOfWorst(.05) : 0;
     }
 
-    private void leftOut(Appendable out) throws IOException {
+    private void leftOut(Prose out, VinGuard guard) throws IOException {
         if (choice.leftOut().isEmpty()) {
             return;
         }
-        out.append('\n');
-        say(out, "Left out:");
+        out.title("Left out:");
         TextTable table = new TextTable().left("id", 14).left("car", 26).left("why").left("", 70).right("expected")
                 .right("in the set costs");
         for (LotChoice.LeftOut no : choice.leftOut()) {
-            table.row(no.standing().listing().id(), no.standing().listing().vehicle().label(), reasons(no), no.words(),
+            table.row(guard.text(no.standing().listing().id()), guard.text(no.standing().listing().vehicle().label()),
+                    reasons(no), guard.text(no.words()),
                     Words.whole(no.standing().expectedProfit()),
                     no.costOfForcing().isPresent() ? Words.whole(no.costOfForcing().getAsDouble()) : "-");
         }
-        table.write(out);
+        out.table(table);
     }
 
     private static String reasons(LotChoice.LeftOut no) {
@@ -115,27 +132,26 @@ public final class ChoiceReport implements Report {
 
     /** One row per listing, chosen ones first. */
     @Override
-    public void csv(Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out, "id", "car", "chosen", "reasons", "words", "expected_profit",
+    public void rows(RowWriter.Maker form) throws IOException {
+        RowWriter rows = form.of("id", "car", "chosen", "reasons", "words", "expected_profit",
                 "chance_of_loss", "cash_out", "own_hours", "cost_of_forcing");
         for (Standing s : choice.chosen()) {
-            row(csv, s, "yes", "", "", null);
+            row(rows, s, "yes", "", "", null);
         }
         for (LotChoice.LeftOut no : choice.leftOut()) {
-            row(csv, no.standing(), "no", reasons(no), no.words(),
+            row(rows, no.standing(), "no", reasons(no), no.words(),
                     no.costOfForcing().isPresent() ? cents(no.costOfForcing().getAsDouble()) : null);
         }
     }
 
-    private void row(CsvWriter csv, Standing s, String chosen, String reasons, String words, Double forcing)
+    private void row(RowWriter rows, Standing s, String chosen, String reasons, String words, Double forcing)
             throws IOException {
-        csv.row(vin.text(s.listing().id()), vin.text(s.listing().vehicle().label()), chosen, reasons, vin.text(words),
+        rows.row(vin.text(s.listing().id()), vin.text(s.listing().vehicle().label()), chosen, reasons, vin.text(words),
                 cents(s.expectedProfit().amount()), s.chanceOfLoss(), cents(s.cashOut().amount()),
                 s.ownHours().value(), forcing);
     }
 
     @Override
-
     public void json(Appendable out) throws IOException {
         ChosenSet set = choice.set();
         JsonReport json = new JsonReport(out, "worthsaving/choice", VERSION)
@@ -187,9 +203,5 @@ public final class ChoiceReport implements Report {
 
     private static double cents(double amount) {
         return Math.round(amount * 100) / 100.0;
-    }
-
-    private static void say(Appendable out, String text) throws IOException {
-        out.append(TextTable.plain(text)).append('\n');
     }
 }

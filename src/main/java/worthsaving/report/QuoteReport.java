@@ -10,7 +10,7 @@ import worthsaving.ranking.ShopQuote;
 import worthsaving.repair.Quote;
 
 /** A workshop's quote as it is handed to the owner. */
-public final class QuoteReport implements Report {
+public final class QuoteReport implements Exported {
 
     private static final int VERSION = 1;
 
@@ -30,12 +30,29 @@ public final class QuoteReport implements Report {
     }
 
     @Override
+    public void markdown(Appendable out) throws IOException {
+        out.append("# ").append(Markdown.text(vin.text(heading()))).append("\n\n");
+        Prose prose = Prose.markdown(out);
+        body(prose);
+        prose.title("Note");
+        prose.say(Words.ESTIMATES);
+    }
 
+    /** For people. */
     public void text(Appendable out) throws IOException {
+        Prose prose = Prose.plain(out);
+        prose.say(heading());
+        body(prose);
+    }
+
+    private String heading() {
+        return "Quote for " + appraisal.listing().id() + ", " + appraisal.listing().vehicle().label() + ", at "
+                + Words.whole(work.quote().hourly()) + " " + work.quote().hourly().currency().getCurrencyCode() + " an hour";
+    }
+
+    private void body(Prose out) throws IOException {
         Quote quote = work.quote();
-        say(out, "Quote for " + appraisal.listing().id() + ", " + appraisal.listing().vehicle().label() + ", at "
-                + Words.whole(quote.hourly()) + " " + quote.hourly().currency().getCurrencyCode() + " an hour");
-        say(out, "Taken for failed: " + String.join("; ", work.assumed()) + ".");
+        out.say("Taken for failed: " + String.join("; ", work.assumed()) + ".");
         TextTable table = new TextTable().left("stage").left("for", 56).right("hours").right("amount");
         for (Quote.Line line : quote.lines()) {
             table.row(stage(line.stage()), line.name(), line.hours().high() == 0 ? "" : hours(line.hours()),
@@ -44,27 +61,26 @@ public final class QuoteReport implements Report {
         for (Quote.Stage stage : Quote.Stage.values()) {
             table.row("total", stage(stage), "", Words.range(quote.total(stage).amount()));
         }
-        table.write(out);
-        say(out, "This work: " + Words.whole(quote.mean()) + " on average, " + Words.hours(quote.hours().value())
+        out.table(table);
+        out.say("This work: " + Words.whole(quote.mean()) + " on average, " + Words.hours(quote.hours().value())
                 + " hours; doing the jobs together saves " + Words.hours(quote.hoursSaved().value()) + " hours.");
-        say(out, "Whatever the complaint turns out to be: " + Words.whole(work.price().mean())
+        out.say("Whatever the complaint turns out to be: " + Words.whole(work.price().mean())
                 + " on average; not over "
                 + Words.whole(work.notExceeded(.8)) + " with 80 %, not over " + Words.whole(work.notExceeded(.95))
                 + " with 95 %.");
-        say(out, "Ceiling to agree in writing: " + Words.whole(work.ceiling()) + "; " + Words.percent(
+        out.say("Ceiling to agree in writing: " + Words.whole(work.ceiling()) + "; " + Words.percent(
                 work.chanceAbove(work.ceiling())) + " chance that it is not enough.");
         calls(out);
         cautions(out);
     }
 
-    private void calls(Appendable out) throws IOException {
-        out.append('\n');
-        say(out, "Call the owner and wait for a yes");
-        say(out, "- before opening up: that costs about " + Words.whole(work.openingUp())
+    private void calls(Prose out) throws IOException {
+        out.title("Call the owner and wait for a yes");
+        out.point("before opening up: that costs about " + Words.whole(work.openingUp())
                 + " even if the answer is then"
                 + " no, and the car fetches about " + Words.whole(work.stopValue()) + " in pieces (guesses);");
-        say(out, "- before any part is ordered, once it is open, when one of these is found;");
-        say(out, "- whenever the work would pass " + Words.whole(work.ceiling()) + ".");
+        out.point("before any part is ordered, once it is open, when one of these is found;");
+        out.point("whenever the work would pass " + Words.whole(work.ceiling()) + ".");
         if (!work.calls().isEmpty()) {
             TextTable table = new TextTable().left("found", 64).left("").right("chance").right("change")
                     .right("price then")
@@ -74,35 +90,32 @@ public final class QuoteReport implements Report {
                         Words.whole(c.change()), Words.whole(c.price()),
                         c.price().compareTo(work.ceiling()) > 0 ? "over the ceiling" : "");
             }
-            table.write(out);
+            out.table(table);
         }
     }
 
-    private void cautions(Appendable out) throws IOException {
-        out.append('\n');
-        say(out, "Cautions");
+    private void cautions(Prose out) throws IOException {
+        out.title("Cautions");
         for (String caution : work.cautions()) {
-            say(out, "- " + caution);
+            out.point(caution);
         }
-        say(out, "- Stands on rated points, fuel pressure relieved, battery off where airbags or high voltage are near;"
+        out.point("Stands on rated points, fuel pressure relieved, battery off where airbags or high voltage are near;"
                 + " trained persons only on high voltage. Local rules on estimates and authorisation come first.");
     }
 
     @Override
-
-    public void csv(Appendable out) throws IOException {
-        CsvWriter csv = new CsvWriter(out, "stage", "id", "name", "hours_low", "hours_mode", "hours_high", "amount_low",
+    public void rows(RowWriter.Maker form) throws IOException {
+        RowWriter rows = form.of("stage", "id", "name", "hours_low", "hours_mode", "hours_high", "amount_low",
                 "amount_mode", "amount_high", "needed_by");
         for (Quote.Line line : work.quote().lines()) {
             Range h = line.hours();
             Range a = line.amount().amount();
-            csv.row(stage(line.stage()), line.id(), line.name(), h.low(), h.mode(), h.high(), a.low(), a.mode(),
+            rows.row(stage(line.stage()), line.id(), line.name(), h.low(), h.mode(), h.high(), a.low(), a.mode(),
                     a.high(), String.join(" ", line.neededBy()));
         }
     }
 
     @Override
-
     public void json(Appendable out) throws IOException {
         JsonReport json = new JsonReport(out, "worthsaving/quote", VERSION)
                 .field("id", vin.text(appraisal.listing().id()))
@@ -137,9 +150,5 @@ public final class QuoteReport implements Report {
     private static String hours(Range range) {
         return range.width() == 0 ? Words.hours(range.low()) : Words.hours(range.low()) + " to "
                 + Words.hours(range.high());
-    }
-
-    private static void say(Appendable out, String text) throws IOException {
-        out.append(TextTable.plain(text)).append('\n');
     }
 }

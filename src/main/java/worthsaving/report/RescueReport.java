@@ -14,7 +14,7 @@ import worthsaving.ranking.RemainingLife;
 import worthsaving.ranking.Rescue;
 
 /** An owner's ways to go on having a car, side by side. */
-public final class RescueReport implements Report {
+public final class RescueReport implements Exported {
 
     private static final int LEFT_SHOWN = 8;
     private static final int VERSION = 1;
@@ -33,16 +33,33 @@ public final class RescueReport implements Report {
     }
 
     @Override
+    public void markdown(Appendable out) throws IOException {
+        out.append("# ").append(Markdown.text(vin.text(heading()))).append("\n\n");
+        Prose prose = Prose.markdown(out);
+        body(prose);
+        prose.title("Note");
+        prose.say(Words.ESTIMATES);
+    }
 
+    /** For people. */
     public void text(Appendable out) throws IOException {
+        Prose prose = Prose.plain(out);
+        prose.say(heading());
+        body(prose);
+    }
+
+    private String heading() {
+        return rescue.appraisal().listing().id() + ": " + rescue.appraisal().listing().vehicle().label() + ", kept "
+                + rescue.plan().months() / 12 + " years and " + Words.whole(rescue.plan().distance().miles()) + " miles; "
+                + rescue.valueMended().currency().getCurrencyCode();
+    }
+
+    private void body(Prose out) throws IOException {
         KeeperPlan plan = rescue.plan();
-        say(out, rescue.appraisal().listing().id() + ": " + rescue.appraisal().listing().vehicle().label() + ", kept "
-                + plan.months() / 12 + " years and " + Words.whole(plan.distance().miles()) + " miles; "
-                + rescue.valueMended().currency().getCurrencyCode());
         if (rescue.hardStop().isPresent()) {
-            say(out, "STOP: " + rescue.hardStop().get() + " Settle that first; the sums below leave it out.");
+            out.say("STOP: " + rescue.hardStop().get() + " Settle that first; the sums below leave it out.");
         }
-        say(out, "Cheapest: " + plan.cheapest().name() + ", by " + Words.whole(rescue.margin()) + ".");
+        out.say("Cheapest: " + plan.cheapest().name() + ", by " + Words.whole(rescue.margin()) + ".");
         TextTable table = new TextTable().left("way").right("now").right("again").right("later repairs")
                 .right("running").right("worth at the end").right("net").right("per year").right("cents per mile");
         for (KeeperOption o : plan.options()) {
@@ -51,7 +68,7 @@ public final class RescueReport implements Report {
                     Words.whole(o.netCost()), Words.whole(plan.perYear(o)),
                     String.format(Locale.ROOT, "%.2f", 100 * plan.perMile(o).amount()));
         }
-        table.write(out);
+        out.table(table);
         for (KeeperOption o : plan.options()) {
             StringBuilder line = new StringBuilder("  " + o.name() + ", now:");
             for (CashLine l : o.upfront()) {
@@ -60,29 +77,27 @@ public final class RescueReport implements Report {
             o.repeat().ifPresent(r -> line.append(" again with ").append(Words.percent(r.chance().value()))
                     .append(" at ").append(Words.whole(r.cost())).append("; dearer than replacing by that alone: ")
                     .append(Words.percent(plan.chanceDearer(o, rescue.replace()))).append(';'));
-            say(out, line.substring(0, line.length() - 1) + ".");
+            out.say(line.substring(0, line.length() - 1) + ".");
         }
-        say(out, "Break-even quote against replacing: " + never(rescue.breakEvenQuote())
+        out.say("Break-even quote against replacing: " + never(rescue.breakEvenQuote())
                 + "; against the cheapest other"
                 + " way: " + never(rescue.breakEvenAgainstBest())
                 + rescue.quote().map(q -> "; quoted " + Words.whole(q)).orElse("; no quote given") + ".");
-        say(out, "Selling it as it stands brings about " + Words.whole(rescue.asItStands())
+        out.say("Selling it as it stands brings about " + Words.whole(rescue.asItStands())
                 + "; that is counted as given up by every way that keeps it.");
         left(out);
-        out.append('\n');
-        say(out, "Assumed:");
+        out.title("Assumed:");
         for (Rescue.Assumption a : rescue.assumptions()) {
-            say(out, "- " + a.text() + " (" + a.label().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")");
+            out.point(a.text() + " (" + a.label().name().toLowerCase(Locale.ROOT).replace('_', ' ') + ")");
         }
     }
 
-    private void left(Appendable out) throws IOException {
+    private void left(Prose out) throws IOException {
         List<RemainingLife> left = rescue.left();
         if (left.isEmpty()) {
             return;
         }
-        out.append('\n');
-        say(out, "What else may come up meanwhile, sound now (chances from wear, a guess)");
+        out.title("What else may come up meanwhile, sound now (chances from wear, a guess)");
         TextTable table = new TextTable().left("item", 60).right("chance").right("half fail in").right("alone, at a shop")
                 .right("expected");
         for (RemainingLife l : left.subList(0, Math.min(LEFT_SHOWN, left.size()))) {
@@ -91,8 +106,8 @@ public final class RescueReport implements Report {
                             ? String.format(Locale.ROOT, "%.0f years", l.yearsUntilHalf().getAsDouble()) : "not known",
                     Words.whole(l.cost()), Words.whole(l.expected()));
         }
-        table.write(out);
-        say(out, "All items together " + Words.whole(rescue.expectedMeanwhile()) + ", each mended alone; the sums above"
+        out.table(table);
+        out.say("All items together " + Words.whole(rescue.expectedMeanwhile()) + ", each mended alone; the sums above"
                 + " reckon with " + Words.whole(rescue.plan().options().get(0).otherRepairs()) + " of later repairs.");
     }
 
@@ -101,20 +116,18 @@ public final class RescueReport implements Report {
     }
 
     @Override
-
-    public void csv(Appendable out) throws IOException {
-        CsvWriter csv = null;
+    public void rows(RowWriter.Maker form) throws IOException {
+        RowWriter rows = null;
         for (KeeperOption o : rescue.plan().options()) {
             Map<String, Object> f = fields(o);
-            if (csv == null) {
-                csv = new CsvWriter(out, f.keySet().toArray(String[]::new));
+            if (rows == null) {
+                rows = form.of(f.keySet().toArray(String[]::new));
             }
-            csv.row(f.values().toArray());
+            rows.row(f.values().toArray());
         }
     }
 
     @Override
-
     public void json(Appendable out) throws IOException {
         JsonReport json = new JsonReport(out, "worthsaving/rescue", VERSION)
                 .field("id", vin.text(rescue.appraisal().listing().id()))
@@ -171,9 +184,5 @@ public final class RescueReport implements Report {
 
     private static double cents(Money money) {
         return Math.round(money.amount() * 100) / 100.0;
-    }
-
-    private static void say(Appendable out, String text) throws IOException {
-        out.append(TextTable.plain(text)).append('\n');
     }
 }

@@ -117,7 +117,9 @@ class ExportsTest {
     @ParameterizedTest
     @CsvSource({
         "rank, --json", "rank, --csv", "rank, --tsv", "rank, --markdown", "judge, --json", "judge, --csv",
-        "judge, --tsv", "judge, --markdown", "quote, --json", "rescue, --json", "choose, --json", "choose, --csv"
+        "judge, --tsv", "judge, --markdown", "quote, --json", "quote, --csv", "quote, --tsv", "quote, --markdown",
+        "rescue, --json", "rescue, --csv", "rescue, --tsv", "rescue, --markdown", "choose, --json", "choose, --csv",
+        "choose, --tsv", "choose, --markdown"
     })
     void no_export_holds_an_identification_number_unless_asked(String command, String form) {
         assertThat(run(command, form).out()).isNotEmpty().doesNotContain(VIN).doesNotContain(VIN.replace('7', '6'));
@@ -130,7 +132,8 @@ class ExportsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"rank, --csv", "rank, --tsv", "rank, --markdown", "judge, --csv", "judge, --tsv"})
+    @CsvSource({"rank, --csv", "rank, --tsv", "rank, --markdown", "judge, --csv", "judge, --tsv", "choose, --csv",
+        "choose, --tsv", "choose, --markdown"})
     void an_id_that_is_a_formula_is_neutralised(String command, String form) {
         assertThat(run(command, form).out()).contains("'=A1").doesNotContain("\t=A1").doesNotContain("\"=A1")
                 .doesNotContain("| =A1");
@@ -138,13 +141,27 @@ class ExportsTest {
 
     @Test
     void tables_have_as_many_cells_in_every_row_as_in_the_header() {
-        for (String command : List.of("rank", "judge")) {
+        for (String command : List.of("rank", "judge", "quote", "rescue", "choose")) {
             List<String> tsv = run(command, "--tsv").out().lines().toList();
             assertThat(tsv).hasSizeGreaterThan(2);
             assertThat(tsv).allMatch(l -> l.split("\t", -1).length == tsv.get(0).split("\t", -1).length);
         }
         List<String> table = run("rank", "--markdown").out().lines().filter(l -> l.startsWith("|")).toList();
         assertThat(table).hasSize(4).allMatch(l -> l.replace("\\|", "").split("\\|", -1).length == 15);
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "quote, '# Quote for =A1, 2014 honda civic, at ', ## Call the owner and wait for a yes",
+        "rescue, '# \\=A1: 2014 honda civic, kept 3 years and 36,000 miles; USD', ## Assumed:",
+        "choose, '# Buy', ## Note"
+    })
+    void markdown_of_the_other_reports_has_their_heading_parts_and_tables(String command, String heading, String part) {
+        String markdown = run(command, "--markdown").out();
+
+        assertThat(markdown).startsWith(heading).contains("\n" + part + "\n", "| --- |", "not appraisal");
+        assertThat(run(command).out()).doesNotContain("# ", "| --- |").contains("not appraisal");
+        assertThat(run(command, "--markdown", "--csv").code()).isEqualTo(ExitCode.USAGE);
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.Executors;
 import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
+import javafx.event.ActionEvent;
 import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.SnapshotParameters;
@@ -291,8 +292,30 @@ public final class Photographs {
             if (id.equals("tab-matters")) {
                 await(() -> bench.car().matters().mattersProperty().get() != null);
             }
+            if (id.equals("tab-ways")) {
+                await(() -> bench.lookup("#keep-cheapest") != null);
+            }
             pictures("car-" + id.replace("tab-", ""));
+            if (id.equals("tab-ways")) {
+                keeping(tabs);
+            }
         }
+    }
+
+    /** With a shop's quote, scrolled to the owner's sums. */
+    private void keeping(TabPane tabs) throws Exception {
+        onScreen(() -> {
+            TextField quote = (TextField) bench.lookup("#keep-quote");
+            quote.setText("2,900");
+            quote.getOnAction().handle(new ActionEvent());
+            return null;
+        });
+        await(() -> bench.lookup("#keep-net-5") != null);
+        onScreen(() -> {
+            ((ScrollPane) tabs.getSelectionModel().getSelectedItem().getContent()).setVvalue(0.6);
+            return null;
+        });
+        pictures("car-keep");
     }
 
     /** The dialog is a window of its own. */
