@@ -1,11 +1,14 @@
 package worthsaving.desktop.car;
 
 import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import javafx.beans.value.ObservableBooleanValue;
 import javafx.print.PageLayout;
+import javafx.print.Printer;
 import javafx.print.PrinterJob;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -26,6 +29,9 @@ import worthsaving.report.sheet.Audience;
 
 /** Asks for whom a decision sheet is, and saves or prints it. */
 public final class SheetDialog extends Dialog<Void> {
+
+    /** What Java hands a page to; where it lacks, the page is lost without a word. */
+    private static final Path LPR = Path.of("/usr/bin/lpr");
 
     private final SheetModel model;
     private final BiFunction<FileChooser, Window, File> where;
@@ -105,10 +111,20 @@ public final class SheetDialog extends Dialog<Void> {
                         : new File(file.getPath() + pattern.substring(1)).toPath()));
     }
 
+    /** Any printer will do to begin with where the system has named none as the usual one; the dialog offers the others. */
+    private static Optional<Printer> printer() {
+        return Optional.ofNullable(Printer.getDefaultPrinter()).or(() -> Printer.getAllPrinters().stream().findFirst());
+    }
+
     private void print() {
-        PrinterJob job = PrinterJob.createPrinterJob();
+        PrinterJob job = printer().map(PrinterJob::createPrinterJob).orElse(null);
         if (job == null) {
             model.say(Texts.of("sheet.no_printer"));
+            return;
+        }
+        if (System.getProperty("os.name").startsWith("Linux") && !Files.isExecutable(LPR)) {
+            job.cancelJob();
+            model.say(Texts.of("sheet.no_lpr"));
             return;
         }
         if (!job.showPrintDialog(window())) {
@@ -116,12 +132,14 @@ public final class SheetDialog extends Dialog<Void> {
             return;
         }
         model.draw(picture -> {
-            PageLayout page = job.getJobSettings().getPageLayout();
+            PageLayout asked = job.getJobSettings().getPageLayout();
+            PageLayout page = job.getPrinter().createPageLayout(
+                    asked.getPaper(), asked.getPageOrientation(), Printer.MarginType.HARDWARE_MINIMUM);
             ImageView view = new ImageView(picture.image());
             view.setPreserveRatio(true);
             view.setFitWidth(page.getPrintableWidth());
             view.setFitHeight(page.getPrintableHeight());
-            model.say(job.printPage(view) && job.endJob() ? Texts.of("sheet.printed") : Texts.of("sheet.not_printed"));
+            model.say(job.printPage(page, view) && job.endJob() ? Texts.of("sheet.printed") : Texts.of("sheet.not_printed"));
         });
     }
 }

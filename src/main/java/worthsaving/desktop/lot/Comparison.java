@@ -102,7 +102,7 @@ record Comparison(List<String> cars, List<Line> lines) {
     }
 
     private static String failed(Belief b, Function<String, String> itemName) {
-        return itemName.apply(b.item()) + " " + Figures.percent(b.posterior().value());
+        return itemName.apply(b.item()) + " " + Figures.percent(b.posterior().value()).replace(' ', '\u00a0');
     }
 
     private static double amount(Optional<Money> money) {

@@ -32,7 +32,7 @@ public enum LotColumn {
 
     private static final double WIDEST_NUMBER = 7;
     /** Letters of a name in a cell of usual width. */
-    private static final int TWO_LINES = 28;
+    private static final int TWO_LINES = 30;
 
     private final double width;
     private final Function<LotRow, String> text;
