@@ -130,7 +130,10 @@ class CarWindowTest {
         window.until(() -> robot.lookup("#keep-cheapest").tryQuery().isPresent());
         TextField quote = robot.lookup("#keep-quote").query();
         robot.interact(quote::requestFocus);
-        robot.write("2900").type(KeyCode.ENTER);
+        robot.write("2900").type(KeyCode.TAB);
+        robot.write("4");
+        assertThat(((TextField) robot.lookup("#keep-offer").query()).getText()).as("goes on where Tab led").isEqualTo("4");
+        robot.type(KeyCode.BACK_SPACE, 1);
         Listing car = window.bench().car().scenarioProperty().get().listing();
         Rescue rescue = new Rescuer(RealWindow.GROUND.catalogue(), RealWindow.GROUND.values(),
                 RealWindow.GROUND.settings()).compare(window.core(car), RescueTerms.of(3, 12_000)

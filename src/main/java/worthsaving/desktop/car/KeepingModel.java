@@ -46,6 +46,7 @@ public final class KeepingModel {
                 (request, cancelled, progress) -> request.by().rescue(request.picture().scenario(),
                         request.picture().seen().orElseThrow().appraisal(), request.keeping().terms()),
                 (running, newer) -> false, new Arrival(), background, screen);
+        car.scenarioProperty().addListener((o, was, is) -> refresh());
         car.pictureProperty().addListener((o, was, is) -> refresh());
         book.revisionProperty().addListener(o -> refresh());
     }

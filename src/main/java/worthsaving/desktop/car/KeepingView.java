@@ -3,6 +3,7 @@ package worthsaving.desktop.car;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.geometry.HPos;
 import javafx.scene.control.Label;
@@ -35,10 +36,9 @@ final class KeepingView extends VBox {
     private final KeepingModel model;
     private final CarModel car;
     private final ReadOnlyObjectProperty<Units> units;
-    private final FlowPane fields = new FlowPane(12, 6);
     private final Label fault = Words.wrapped("", "stop-words");
     private final VBox result = new VBox(8);
-    private boolean filling;
+    private final List<Entry> entries;
 
     private record Column(String key, BiFunction<KeeperPlan, KeeperOption, String> text) {}
 
@@ -57,13 +57,16 @@ final class KeepingView extends VBox {
         this.units = units;
         getStyleClass().add("tab-page");
         setId("keeping");
+        entries = Stream.of(Field.values()).map(Entry::new).toList();
+        FlowPane fields = new FlowPane(12, 6);
+        fields.getChildren().addAll(entries);
         fault.setId("keep-fault");
         fault.visibleProperty().bind(fault.textProperty().isNotEmpty());
         fault.managedProperty().bind(fault.visibleProperty());
         getChildren().addAll(
                 Words.explained(Words.plain(Texts.of("keep.title"), "subheading"), Texts.of("keep.why")),
                 fields, fault, Words.trouble(model.troubleProperty()), result);
-        model.keepingProperty().addListener(o -> fill());
+        model.keepingProperty().addListener((o, was, is) -> fill());
         car.scenarioProperty().addListener((o, was, is) -> {
             if (was == null || !was.sameCar(is)) {
                 fill();
@@ -79,41 +82,61 @@ final class KeepingView extends VBox {
     }
 
     private void fill() {
-        filling = true;
         Keeping k = model.keepingProperty().get();
         fault.setText("");
-        fields.getChildren().setAll(
-                field(Field.YEARS, Integer.toString(k.years())),
-                field(Field.DISTANCE, Figures.number(units.get().of(Distance.ofMiles(k.milesPerYear())), 0)),
-                field(Field.QUOTE, k.quote().map(KeepingView::amount).orElse("")),
-                field(Field.OFFER, k.offer().map(KeepingView::amount).orElse("")));
-        filling = false;
+        entries.forEach(Entry::name);
+        entry(Field.YEARS).show(Integer.toString(k.years()));
+        entry(Field.DISTANCE).show(Figures.number(units.get().of(Distance.ofMiles(k.milesPerYear())), 0));
+        entry(Field.QUOTE).show(k.quote().map(KeepingView::amount).orElse(""));
+        entry(Field.OFFER).show(k.offer().map(KeepingView::amount).orElse(""));
     }
 
-    private VBox field(Field which, String text) {
-        TextField field = new TextField(text);
-        String key = which.name().toLowerCase(Locale.ROOT);
-        String name = Texts.of("keep.field." + key, which == Field.DISTANCE
-                ? Texts.of("units", units.get()) : car.currency().getCurrencyCode());
-        field.setId("keep-" + key);
-        field.setPrefColumnCount(COLUMNS);
-        field.setAccessibleText(name);
-        field.setOnAction(e -> enter(which, field, text));
-        field.focusedProperty().addListener((o, was, is) -> {
-            if (!is) {
-                enter(which, field, text);
-            }
-        });
-        Label label = Words.explained(Words.whole(name, "soft"), Texts.of("keep.explain", which));
-        label.setLabelFor(field);
-        return new VBox(1, label, field);
+    private Entry entry(Field which) {
+        return entries.get(which.ordinal());
     }
 
-    private void enter(Field which, TextField field, String shown) {
-        if (filling || field.getScene() == null || field.getText().strip().equals(shown)) {
-            return;
+    /** A field under its name; it stays the same node, so that the next one keeps the cursor it was given. */
+    private final class Entry extends VBox {
+        private final Field which;
+        private final Label name = Words.whole("", "soft");
+        private final TextField field = new TextField();
+        private String shown = "";
+
+        Entry(Field which) {
+            super(1);
+            this.which = which;
+            field.setId("keep-" + which.name().toLowerCase(Locale.ROOT));
+            field.setPrefColumnCount(COLUMNS);
+            field.setOnAction(e -> enter());
+            field.focusedProperty().addListener((o, was, is) -> {
+                if (!is) {
+                    enter();
+                }
+            });
+            name.setLabelFor(field);
+            Words.explained(name, Texts.of("keep.explain", which));
+            getChildren().addAll(name, field);
         }
-        fault.setText(model.enter(which, field.getText(), units.get()));
+
+        private void name() {
+            name.setText(Texts.of("keep.field." + which.name().toLowerCase(Locale.ROOT), which == Field.DISTANCE
+                    ? Texts.of("units", units.get()) : car.currency().getCurrencyCode()));
+            field.setAccessibleText(name.getText());
+        }
+
+        /** What is being typed stays while another field is taken over. */
+        private void show(String text) {
+            if (!field.isFocused() || !text.equals(shown)) {
+                field.setText(text);
+            }
+            shown = text;
+        }
+
+        private void enter() {
+            if (!field.getText().strip().equals(shown)) {
+                fault.setText(model.enter(which, field.getText(), units.get()));
+            }
+        }
     }
 
     private void show(Rescue rescue) {
