@@ -34,7 +34,7 @@ import worthsaving.desktop.book.BookModel;
 import worthsaving.desktop.book.Sample;
 
 /**
- * Photographs every screen at 1280 x 800 light and dark, and one of each layout at twice that scale and at 1920 x 1080.
+ * Photographs every screen at 1280 x 800 light and dark, and one of each layout so at twice that scale and at 1920 x 1080.
  * Run with the folder for the pictures as argument, on a display of at least 2000 x 1200 and with -Dprism.order=sw;
  * -Dscreens=lot,car takes only those.
  */
@@ -47,8 +47,8 @@ public final class Photographs {
     private static final int ROUGH = 256;
     /** Screens of each kind of layout; they are taken at 1920 x 1080 and at twice the scale as well. */
     private static final Set<String> LARGE = Set.of(
-            "lot", "lot-compare", "lot-long", "car-decision", "car-matters", "car-why", "catalogue", "record", "market",
-            "market-own", "teardown");
+            "lot", "lot-compare", "lot-long", "car-decision", "car-keep", "car-matters", "car-why", "catalogue", "record",
+            "market", "market-own", "teardown");
 
     private final Path folder;
     private Workbench bench;
@@ -355,7 +355,11 @@ public final class Photographs {
             picture(name + "-light-2x", 2);
             size(1920, 1080);
             picture(name + "-light-1920", 1);
+            theme();
+            picture(name + "-dark-1920", 1);
             size(WIDTH, HEIGHT);
+            picture(name + "-dark-2x", 2);
+            theme();
         }
     }
 

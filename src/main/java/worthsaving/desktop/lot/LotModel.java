@@ -3,14 +3,15 @@ package worthsaving.desktop.lot;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Currency;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Executor;
-import java.util.stream.Collectors;
 import javafx.beans.property.ReadOnlyBooleanProperty;
 import javafx.beans.property.ReadOnlyBooleanWrapper;
 import javafx.beans.property.ReadOnlyIntegerProperty;
@@ -29,7 +30,6 @@ import worthsaving.desktop.book.BookModel;
 import worthsaving.desktop.lot.LotWork.Content;
 import worthsaving.desktop.lot.LotWork.Request;
 import worthsaving.ranking.Order;
-import worthsaving.ranking.Ranked;
 import worthsaving.ranking.Standing;
 import worthsaving.vehicle.Listing;
 
@@ -266,8 +266,11 @@ public final class LotModel {
             }
         }
 
+        /** By identity: a car that was not judged anew keeps its standing, and comparing a thousand by value takes long. */
         private Set<Standing> standings(Content of) {
-            return of.ranked().places().stream().map(Ranked.Place::standing).collect(Collectors.toSet());
+            Set<Standing> standings = Collections.newSetFromMap(new IdentityHashMap<>());
+            of.ranked().places().forEach(p -> standings.add(p.standing()));
+            return standings;
         }
 
         @Override

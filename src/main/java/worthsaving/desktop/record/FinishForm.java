@@ -120,7 +120,7 @@ final class FinishForm extends VBox {
                 return "";
             }
             String name = Texts.of("finish.case", of.id(), CarNames.title(of.listing().vehicle()));
-            return record.book().bought(of.id()).isPresent() ? Texts.of("finish.case.bought", name) : name;
+            return record.book().bought(of.id()).isPresent() ? name : Texts.of("finish.case.open", name);
         }
 
         @Override
