@@ -9,7 +9,6 @@ import worthsaving.report.CsvWriter;
 import worthsaving.report.Exported;
 import worthsaving.report.TsvWriter;
 import worthsaving.report.VinGuard;
-import worthsaving.report.Words;
 
 /** In which of the forms for handing on a judgement is wanted, if in any. */
 final class ExportForm {
@@ -61,11 +60,7 @@ final class ExportForm {
     void print(Exported report, Text text, PrintWriter out, String note) throws IOException {
         if (!print(report, out)) {
             text.to(out);
-            out.println();
-            if (!note.isEmpty()) {
-                out.println(note);
-            }
-            out.println(Words.ESTIMATES);
+            Output.warn(out, note);
         }
     }
 

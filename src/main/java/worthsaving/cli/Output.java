@@ -38,12 +38,17 @@ final class Output {
             report.csv(out);
         } else {
             report.text(out);
-            out.println();
-            if (!note.isEmpty()) {
-                out.println(note);
-            }
-            out.println(Words.ESTIMATES);
+            warn(out, note);
         }
+    }
+
+    /** The usual warning under what people read, after a note where there is one. */
+    static void warn(PrintWriter out, String note) {
+        out.println();
+        if (!note.isEmpty()) {
+            out.println(note);
+        }
+        out.println(Words.ESTIMATES);
     }
 
     /** Prints what the user wrote himself, which needs no warning. */

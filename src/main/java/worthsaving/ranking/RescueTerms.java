@@ -22,6 +22,9 @@ public record RescueTerms(
         int years, double milesPerYear, Optional<Money> quote, Probability quoteAgain, Optional<Money> asItStands,
         Probability unknownFaults, Optional<Other> other) {
 
+    public static final int MOST_YEARS = 15;
+    public static final double MOST_MILES_PER_YEAR = 200_000;
+
     /** Chance that a dealer's repair with a rebuilt unit must be done again; a guess from memory. */
     public static final Probability USUAL_AGAIN = Probability.of(0.03);
 
@@ -42,10 +45,10 @@ public record RescueTerms(
         Objects.requireNonNull(asItStands, "asItStands");
         Objects.requireNonNull(unknownFaults, "unknownFaults");
         Objects.requireNonNull(other, "other");
-        if (years < 1 || years > 15) {
+        if (years < 1 || years > MOST_YEARS) {
             throw new IllegalArgumentException("the years must be 1 to 15, not " + years);
         }
-        if (!(milesPerYear > 0 && milesPerYear <= 200_000)) {
+        if (!(milesPerYear > 0 && milesPerYear <= MOST_MILES_PER_YEAR)) {
             throw new IllegalArgumentException("the miles a year must be above 0 and at most 200,000, not "
                     + milesPerYear);
         }

@@ -77,11 +77,7 @@ public final class CaseReport implements Exported {
     /** The same as a Markdown document. */
     @Override
     public void markdown(Appendable out) throws IOException {
-        Prose prose = Prose.markdown(out);
-        out.append("# ").append(Markdown.text(vin.text(named()))).append("\n\n");
-        summary(prose);
-        prose.title("Note");
-        prose.say(Words.ESTIMATES);
+        Prose.document(out, vin.text(named()), this::summary);
     }
 
     private void summary(Prose out) throws IOException {

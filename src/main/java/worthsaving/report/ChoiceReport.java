@@ -36,11 +36,7 @@ public final class ChoiceReport implements Exported {
 
     @Override
     public void markdown(Appendable out) throws IOException {
-        out.append("# ").append(Markdown.text(heading())).append("\n\n");
-        Prose prose = Prose.markdown(out);
-        body(prose, vin);
-        prose.title("Note");
-        prose.say(Words.ESTIMATES);
+        Prose.document(out, heading(), prose -> body(prose, vin));
     }
 
     /** For people. */

@@ -15,6 +15,21 @@ interface Prose {
 
     void table(TextTable table) throws IOException;
 
+    /** A report but for its heading and the usual warning. */
+    @FunctionalInterface
+    interface Body {
+        void to(Prose out) throws IOException;
+    }
+
+    /** A Markdown document under its heading, with the usual warning at the end. */
+    static void document(Appendable out, String heading, Body body) throws IOException {
+        out.append("# ").append(Markdown.text(heading)).append("\n\n");
+        Prose prose = markdown(out);
+        body.to(prose);
+        prose.title("Note");
+        prose.say(Words.ESTIMATES);
+    }
+
     /** For a terminal. */
     static Prose plain(Appendable out) {
         return new Prose() {

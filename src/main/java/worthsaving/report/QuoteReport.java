@@ -31,11 +31,7 @@ public final class QuoteReport implements Exported {
 
     @Override
     public void markdown(Appendable out) throws IOException {
-        out.append("# ").append(Markdown.text(vin.text(heading()))).append("\n\n");
-        Prose prose = Prose.markdown(out);
-        body(prose);
-        prose.title("Note");
-        prose.say(Words.ESTIMATES);
+        Prose.document(out, vin.text(heading()), this::body);
     }
 
     /** For people. */

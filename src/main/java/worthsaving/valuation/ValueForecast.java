@@ -52,7 +52,12 @@ public record ValueForecast(
 
     /** The mean before the steps: what the model says of the car in the days of its data. */
     public Money base() {
-        return new Money(saleValue.mean() / steps.stream().mapToDouble(Step::factor).reduce(1, (a, b) -> a * b), currency);
+        return new Money(saleValue.mean() / product(steps), currency);
+    }
+
+    /** All factors of the steps together. */
+    static double product(List<Step> steps) {
+        return steps.stream().mapToDouble(Step::factor).reduce(1, (a, b) -> a * b);
     }
 
     public Money quantile(double p) {

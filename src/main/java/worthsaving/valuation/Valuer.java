@@ -118,7 +118,7 @@ public final class Valuer {
         MarketFactor local = settings.factor(MarketSettings.LOCAL);
         steps.add(step("local factor", local));
         steps.add(haircut());
-        double factor = steps.stream().mapToDouble(ValueForecast.Step::factor).reduce(1, (a, b) -> a * b);
+        double factor = ValueForecast.product(steps);
         double added = square(level.spread()) + square(logSpread(title)) + square(logSpread(local));
         double scale = Math.exp(predicted.median() - predicted.middle()) * factor;
         List<ValueForecast.Contribution> contributions = reasons

@@ -16,6 +16,19 @@ public final class CarSettings {
         return "car." + id + ".";
     }
 
+    /**
+     * A figure above zero.
+     *
+     * @param text as a setting holds it; null, and what is no such figure, count as not there
+     */
+    public static Optional<Double> positive(String text) {
+        try {
+            return Optional.ofNullable(text).map(Double::valueOf).filter(a -> a > 0);
+        } catch (NumberFormatException e) {
+            return Optional.empty();
+        }
+    }
+
     /** What takes the case out with its settings. */
     public static Edit drop(String id, Map<String, String> settings, String label) {
         List<Edit> edits = new ArrayList<>(List.of(new Edit.DropCase(id)));

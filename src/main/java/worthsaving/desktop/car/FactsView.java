@@ -132,7 +132,7 @@ final class FactsView extends VBox {
 
     /** Price data spell makes and models in lower case; a trim is kept as it was written. */
     private static String shownAs(Correction.Word word, String name) {
-        return word == Correction.Word.TRIM || name.isEmpty() ? name : CarNames.capitals(name);
+        return word == Correction.Word.TRIM ? name : CarNames.capitals(name);
     }
 
     private void enter(ComboBox<String> box, Correction.Word word) {

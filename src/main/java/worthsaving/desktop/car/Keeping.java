@@ -13,15 +13,13 @@ import worthsaving.ranking.RescueTerms;
 /**
  * How long and how far an owner would keep a car, and what others ask and offer, as settings of the casebook keep it.
  *
- * @param years 1 to {@value #MOST_YEARS}
+ * @param years 1 to {@value RescueTerms#MOST_YEARS}
  * @param milesPerYear above 0
  * @param quote a shop's price for the repair; empty when none is known
  * @param offer what somebody offers for the car unmended; empty for a guess from its value
  */
 record Keeping(int years, double milesPerYear, Optional<Money> quote, Optional<Money> offer) {
 
-    static final int MOST_YEARS = 15;
-    static final double MOST_MILES = 200_000;
     static final Keeping USUAL = new Keeping(3, 12_000, Optional.empty(), Optional.empty());
 
     private static final String YEARS = "keep.years";
@@ -34,9 +32,9 @@ record Keeping(int years, double milesPerYear, Optional<Money> quote, Optional<M
     static Keeping of(String car, Map<String, String> settings, Currency currency) {
         String prefix = CarSettings.of(car);
         return new Keeping(
-                number(settings.get(prefix + YEARS), MOST_YEARS).filter(y -> y >= 1).map(Double::intValue)
+                number(settings.get(prefix + YEARS), RescueTerms.MOST_YEARS).filter(y -> y >= 1).map(Double::intValue)
                         .orElse(USUAL.years),
-                number(settings.get(prefix + MILES), MOST_MILES).orElse(USUAL.milesPerYear),
+                number(settings.get(prefix + MILES), RescueTerms.MOST_MILES_PER_YEAR).orElse(USUAL.milesPerYear),
                 number(settings.get(prefix + QUOTE), MOST_MONEY).map(a -> new Money(a, currency)),
                 number(settings.get(prefix + OFFER), MOST_MONEY).map(a -> new Money(a, currency)));
     }
@@ -59,10 +57,6 @@ record Keeping(int years, double milesPerYear, Optional<Money> quote, Optional<M
     }
 
     private static Optional<Double> number(String text, double most) {
-        try {
-            return Optional.ofNullable(text).map(Double::valueOf).filter(a -> a > 0 && a <= most);
-        } catch (NumberFormatException e) {
-            return Optional.empty();
-        }
+        return CarSettings.positive(text).filter(a -> a <= most);
     }
 }

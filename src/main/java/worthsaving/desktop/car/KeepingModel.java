@@ -17,6 +17,7 @@ import worthsaving.desktop.Units;
 import worthsaving.desktop.book.BookModel;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Rescue;
+import worthsaving.ranking.RescueTerms;
 
 /** The car mended and kept, or replaced; reckoned while its page is open. Holds no control; for the screen thread only. */
 public final class KeepingModel {
@@ -46,15 +47,25 @@ public final class KeepingModel {
                 (request, cancelled, progress) -> request.by().rescue(request.picture().scenario(),
                         request.picture().seen().orElseThrow().appraisal(), request.keeping().terms()),
                 (running, newer) -> false, new Arrival(), background, screen);
-        car.scenarioProperty().addListener((o, was, is) -> refresh());
-        car.pictureProperty().addListener((o, was, is) -> refresh());
-        book.revisionProperty().addListener(o -> refresh());
+        car.scenarioProperty().addListener((o, was, is) -> {
+            if (was == null || !was.sameCar(is)) {
+                follow();
+            }
+        });
+        car.pictureProperty().addListener((o, was, is) -> {
+            if (is == null) {
+                follow(); // a car is opened, the same one perhaps, whose settings may have changed while it was closed
+            } else {
+                refresh();
+            }
+        });
+        book.revisionProperty().addListener(o -> follow());
     }
 
     /** Reckons on other ground from now on. */
     public void use(Ground other) {
         work = new SheetWork(other);
-        refresh();
+        follow();
     }
 
     /** Whether the page is looked at; nothing is reckoned while it is not. */
@@ -76,11 +87,11 @@ public final class KeepingModel {
         }
         double number = typed.value().orElse(0.0);
         Optional<Money> money = Optional.of(number).filter(n -> n > 0).map(n -> new Money(n, car.currency()));
-        if (field == Field.YEARS && !(number >= 1 && number <= Keeping.MOST_YEARS && number == Math.rint(number))) {
-            return Texts.of("keep.bad.years", Keeping.MOST_YEARS);
+        if (field == Field.YEARS && !(number >= 1 && number <= RescueTerms.MOST_YEARS && number == Math.rint(number))) {
+            return Texts.of("keep.bad.years", RescueTerms.MOST_YEARS);
         }
         double miles = field == Field.DISTANCE ? units.distance(number).miles() : now.milesPerYear();
-        if (!(miles > 0 && miles <= Keeping.MOST_MILES)) {
+        if (!(miles > 0 && miles <= RescueTerms.MOST_MILES_PER_YEAR)) {
             return Texts.of("keep.bad.distance");
         }
         Keeping next = switch (field) {
@@ -124,8 +135,8 @@ public final class KeepingModel {
         return car.scenarioProperty().get().listing().id();
     }
 
-    private void refresh() {
-        CarPicture picture = car.pictureProperty().get();
+    /** Reads anew how the car shown is kept. */
+    private void follow() {
         if (!car.isOpen()) {
             return;
         }
@@ -135,7 +146,12 @@ public final class KeepingModel {
         if (!book.busyProperty().get()) {
             keeping.set(Keeping.of(id(), book.settings(), car.currency()));
         }
-        if (!open || picture == null || picture.rough() || picture.seen().isEmpty()
+        refresh();
+    }
+
+    private void refresh() {
+        CarPicture picture = car.pictureProperty().get();
+        if (!car.isOpen() || !open || picture == null || picture.rough() || picture.seen().isEmpty()
                 || !picture.scenario().listing().id().equals(id())) {
             return;
         }

@@ -40,11 +40,6 @@ public record Owner(Optional<Money> rate, Optional<Money> agreed) {
     }
 
     private static Optional<Money> money(String text, Currency currency) {
-        try {
-            return Optional.ofNullable(text).map(Double::parseDouble).filter(a -> a > 0 && a < 1e7)
-                    .map(a -> new Money(a, currency));
-        } catch (NumberFormatException e) {
-            return Optional.empty();
-        }
+        return CarSettings.positive(text).filter(a -> a < 1e7).map(a -> new Money(a, currency));
     }
 }
