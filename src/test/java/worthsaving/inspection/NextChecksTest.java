@@ -176,4 +176,52 @@ class NextChecksTest {
         assertThat(values).isSortedAccordingTo(
                 Comparator.comparing(CheckValue::net).reversed().thenComparing(v -> v.finding().id()));
     }
+
+    /** Two checks together, reckoned once more from the patterns with costs and a decision put up here. */
+    @Test
+    void looking_two_steps_ahead_equals_the_plan_over_the_same_patterns() {
+        CheckSettings settings = CheckSettings.beforeBuying(CATALOGUE.toolsById().keySet(), Money.usd(20));
+        int pairs = 0;
+        for (double ask = 1_000; ask <= 5_000; ask += 500) {
+            Assessment assessment = assess(ask);
+            List<PatternProfit> profits = assessment.patternProfits();
+            double[] prior = profits.stream().mapToDouble(PatternProfit::weight).toArray();
+            double total = java.util.Arrays.stream(prior).sum();
+            double[][] payoffs = new double[WayOut.values().length][prior.length];
+            for (int s = 0; s < prior.length; s++) {
+                prior[s] /= total;
+                for (WayOut way : EnumSet.complementOf(EnumSet.of(WayOut.WALK_AWAY))) {
+                    payoffs[way.ordinal()][s] = profits.get(s).profit()[way.ordinal()] - 500;
+                }
+            }
+            List<TwoStep.Check> open = rank(assessment, settings).stream()
+                    .map(v -> new TwoStep.Check(v.finding().id(),
+                            profits.stream().mapToDouble(p -> DIAGNOSIS.network()
+                                    .findingChance(v.finding().id(), p.pattern())).toArray(),
+                            v.cost().amount()))
+                    .toList();
+            Optional<TwoStep.Plan> plan = new TwoStep(new DecisionProblem(prior, payoffs), open, 16).best()
+                    .filter(p -> p.ifPresent().isPresent() || p.ifAbsent().isPresent());
+            Optional<LookAhead.Pair> pair = new NextChecks(CATALOGUE, settings).lookAhead(DIAGNOSIS, assessment);
+
+            assertThat(pair.isPresent()).as("ask " + ask).isEqualTo(plan.isPresent());
+            if (pair.isPresent()) {
+                pairs++;
+                assertThat(pair.get().net().amount()).isCloseTo(plan.get().net(), within(1e-6));
+                assertThat(pair.get().first().id()).isEqualTo(plan.get().first());
+                assertThat(pair.get().ifPresent().map(FindingKind::id)).isEqualTo(plan.get().ifPresent());
+                assertThat(pair.get().ifAbsent().map(FindingKind::id)).isEqualTo(plan.get().ifAbsent());
+            }
+        }
+        assertThat(pairs).as("asks at which a pair of checks pays").isPositive();
+    }
+
+    @Test
+    void looking_ahead_leaves_out_what_is_known_and_what_does_damage() {
+        Optional<LookAhead.Pair> pair = new NextChecks(CATALOGUE, free()).lookAhead(DIAGNOSIS, assess(3_000));
+
+        assertThat(pair).isPresent();
+        assertThat(List.of(pair.get().first(), pair.get().ifPresent().or(pair.get()::ifAbsent).orElseThrow()))
+                .noneMatch(f -> f.canDoDamage() || f.id().equals("OIL_LIGHT_ON"));
+    }
 }
