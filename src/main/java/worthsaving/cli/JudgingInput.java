@@ -62,6 +62,15 @@ final class JudgingInput {
                 catalogue, ground, ground.note(asWritten), source.lot(resources, catalogue, ground, most, err));
     }
 
+    /**
+     * The table told row by row, on ground opened without it.
+     *
+     * @throws UserError when it is no table of listings
+     */
+    void read(Opened opened, FaultTeller sink, PrintWriter err) throws IOException {
+        source.read(Resources.find(), opened.catalogue(), opened.ground(), sink, err);
+    }
+
     /** The same without a table, for a car that is in none. */
     Opened openWithoutTable() throws IOException {
         Resources resources = Resources.find();

@@ -32,7 +32,8 @@ final class ListingSource {
 
     private static final long SPEAK_EVERY = TimeUnit.SECONDS.toNanos(2);
 
-    @Parameters(paramLabel = "FILE", description = "Table of listings: CSV with comma, semicolon, tab or bar.")
+    @Parameters(paramLabel = "FILE", description = "Table of listings: CSV with comma, semicolon, tab or bar; "
+            + "- for standard input.")
     private Path file;
 
     @Option(names = "--currency", paramLabel = "CODE", description = "Currency of prices without one "
@@ -76,8 +77,15 @@ final class ListingSource {
                         : unit == Unit.KM ? Distance.Unit.KILOMETRES : Distance.Unit.MILES);
     }
 
+    private boolean standardInput() {
+        return file.toString().equals("-");
+    }
+
     /** @throws UserError when there is no such file */
     void mustBeThere() {
+        if (standardInput()) {
+            return;
+        }
         if (!Files.exists(file)) {
             throw new UserError(ExitCode.FILE_UNUSABLE, "There is no file " + file);
         }
@@ -94,8 +102,8 @@ final class ListingSource {
     private LotSummary read(Vocabulary vocabulary, IntakeSettings usual, LotSink sink, PrintWriter err)
             throws IOException {
         mustBeThere();
-        try (InputStream in = new BufferedInputStream(Files.newInputStream(file))) {
-            LotSink speaking = new Speaking(sink, err, Files.size(file));
+        try (InputStream in = new BufferedInputStream(standardInput() ? System.in : Files.newInputStream(file))) {
+            LotSink speaking = new Speaking(sink, err, standardInput() ? 0 : Files.size(file));
             LotSummary summary = new ListingReader(vocabulary, settings(usual), columns.told(err))
                     .read(in, file.getFileName().toString(), speaking);
             columns.remember(summary, err);
@@ -111,14 +119,24 @@ final class ListingSource {
     ReadLot lot(Resources resources, Catalogue catalogue, MarketGround ground, int most, PrintWriter err)
             throws IOException {
         ReadLot lot = new ReadLot(err, most);
+        read(resources, catalogue, ground, lot, err);
+        return lot;
+    }
+
+    /**
+     * Reads the file into a sink of whatever size, telling of every fault on the way.
+     *
+     * @throws UserError when it is no table of listings; why has then been told
+     */
+    void read(Resources resources, Catalogue catalogue, MarketGround ground, FaultTeller sink, PrintWriter err)
+            throws IOException {
         IntakeSettings usual = new IntakeSettings(today, ground.market().currency(), ground.market().odometer());
         LotSummary summary = read(
-                VocabularyFiles.ofTables(resources, catalogue, ground.valuer().model().makes()), usual, lot, err);
-        lot.end();
+                VocabularyFiles.ofTables(resources, catalogue, ground.valuer().model().makes()), usual, sink, err);
+        sink.end();
         if (!summary.readable()) {
             throw new UserError(ExitCode.FILE_UNUSABLE, file + " holds no listings that can be read");
         }
-        return lot;
     }
 
     /** Passes everything on and reports progress every other second. */
@@ -163,7 +181,8 @@ final class ListingSource {
         public boolean goOn(long rows, long characters) {
             if (System.nanoTime() - spoken > SPEAK_EVERY) {
                 spoken = System.nanoTime();
-                err.printf(Locale.ROOT, "%,d rows read, %.0f %%%n", rows, 100.0 * characters / Math.max(1, size));
+                err.printf(Locale.ROOT, size > 0 ? "%,d rows read, %.0f %%%n" : "%,d rows read%n", rows,
+                        100.0 * characters / Math.max(1, size));
             }
             return sink.goOn(rows, characters);
         }

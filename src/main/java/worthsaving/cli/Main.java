@@ -25,7 +25,7 @@ import worthsaving.shell.ProgramVersion;
                 + Words.ESTIMATES,
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        subcommands = {RankCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
+        subcommands = {RankCommand.class, ScoreCommand.class, ChooseCommand.class, JudgeCommand.class, JudgeCommand.Explain.class,
             RescueCommand.class, QuoteCommand.class, SheetCommand.class, TeardownCommand.class,
             FitCommand.class, FitCommand.Report.class, AdvertCommand.class, LotCommand.class, CodesCommand.class,
             CatalogueCommand.class, MoneyCommand.class, CasebookCommand.class},

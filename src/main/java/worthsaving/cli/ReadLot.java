@@ -8,29 +8,22 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import worthsaving.intake.IntakeFault;
 import worthsaving.intake.LotEntry;
-import worthsaving.intake.LotSink;
-import worthsaving.intake.RefusedRow;
 import worthsaving.quantity.Money;
-import worthsaving.report.TextTable;
 import worthsaving.vehicle.Listing;
 
 /** Keeps the good rows up to a limit and tells of every other one as it comes, so that memory stays bounded. */
-final class ReadLot implements LotSink {
-
-    private static final int FAULTS_TOLD = 1_000;
+final class ReadLot extends FaultTeller {
 
     private final PrintWriter err;
     private final int most;
     private final List<Listing> listings = new ArrayList<>();
     private final List<LotEntry> entries = new ArrayList<>();
     private final Map<String, Money> quotes = new HashMap<>();
-    private long refused;
-    private long faults;
     private boolean full;
 
     ReadLot(PrintWriter err, int most) {
+        super(err);
         this.err = err;
         this.most = most;
     }
@@ -67,7 +60,7 @@ final class ReadLot implements LotSink {
     }
 
     boolean complete() {
-        return refused == 0 && !full;
+        return noneRefused() && !full;
     }
 
     @Override
@@ -75,27 +68,10 @@ final class ReadLot implements LotSink {
         if (listings.size() < most) {
             entries.add(entry);
             listings.add(entry.listing());
+            kept();
             entry.quote().get().ifPresent(quote -> quotes.put(entry.listing().id(), quote));
         } else {
             full = true;
-        }
-    }
-
-    @Override
-    public void refused(RefusedRow row) {
-        refused++;
-        row.faults().forEach(this::tell);
-    }
-
-    @Override
-    public void warning(IntakeFault fault) {
-        tell(fault);
-    }
-
-    private void tell(IntakeFault fault) {
-        faults++;
-        if (faults <= FAULTS_TOLD) {
-            err.println(TextTable.plain(fault.toString()));
         }
     }
 
@@ -104,14 +80,9 @@ final class ReadLot implements LotSink {
         return !full;
     }
 
-    /** What was left out, once reading is over. */
+    @Override
     void end() {
-        if (faults > FAULTS_TOLD) {
-            err.println((faults - FAULTS_TOLD) + " more faults; see all with: worthsaving lot check");
-        }
-        if (refused > 0) {
-            err.println(refused + " row(s) left out, " + listings.size() + " kept");
-        }
+        super.end();
         if (full) {
             err.println("Only the first " + most + " listings were read; raise --most, or split the table");
         }

@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
-import worthsaving.quantity.Money;
 import worthsaving.ranking.Judged;
 import worthsaving.ranking.Ranked;
 import worthsaving.ranking.Standing;
@@ -190,42 +189,14 @@ public final class LotReport implements Exported {
     }
 
     private Map<String, Object> fields(Ranked.Place place) {
-        Standing s = place.standing();
         Map<String, Object> f = new LinkedHashMap<>();
         f.put("rank", place.rank());
-        f.put("id", vin.text(s.listing().id()));
-        f.put("car", vin.text(s.listing().vehicle().label()));
-        if (vin.shown()) {
-            f.put("vin", vin.of(s.listing().vehicle()).orElse(null));
+        for (StandingColumn column : StandingColumn.all(vin)) {
+            if (column.name().equals(StandingColumn.WARNINGS)) {
+                f.put("dominated_by", place.dominatedBy().map(vin::text).orElse(null));
+            }
+            f.put(column.name(), column.of(place.standing()));
         }
-        f.put("verdict", s.verdict().kind().name().toLowerCase(Locale.ROOT));
-        f.put("headline", s.verdict().headline());
-        f.put("currency", s.value().currency().getCurrencyCode());
-        f.put("ask", s.listing().ask().get().map(LotReport::cents).orElse(null));
-        f.put("most_to_pay", s.mostToPay().limit().map(LotReport::cents).orElse(null));
-        f.put("opening_offer", s.mostToPay().opening().map(LotReport::cents).orElse(null));
-        f.put("way_out", s.way().label());
-        f.put("figures_for", s.figuresFor().label());
-        f.put("expected_profit", cents(s.expectedProfit()));
-        f.put("chance_of_loss", s.chanceOfLoss());
-        f.put("mean_of_worst_5_percent", cents(s.worstTwentieth()));
-        f.put("own_hours", s.ownHours().value());
-        f.put("profit_per_own_hour", s.profitPerHour().isPresent() ? s.profitPerHour().getAsDouble() : null);
-        f.put("cash_out", cents(s.cashOut()));
-        f.put("days", s.days());
-        f.put("value_running", cents(s.value()));
-        f.put("value_running_p10", cents(s.valueLow()));
-        f.put("value_running_p90", cents(s.valueHigh()));
-        f.put("next_check", s.nextCheck().map(c -> c.finding().id()).orElse(null));
-        f.put("next_check_net_value", s.nextCheck().map(c -> cents(c.net())).orElse(null));
-        f.put("likely_failed", s.likely().stream()
-                .map(b -> String.format(Locale.ROOT, "%s:%.3f", b.item(), b.posterior().value())).toList());
-        f.put("dominated_by", place.dominatedBy().map(vin::text).orElse(null));
-        f.put("warnings", s.warnings());
         return f;
-    }
-
-    private static double cents(Money money) {
-        return Math.round(money.amount() * 100) / 100.0;
     }
 }

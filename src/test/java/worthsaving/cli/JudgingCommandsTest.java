@@ -45,6 +45,43 @@ class JudgingCommandsTest {
                 .contains("row 5", "zeppelin").contains("row 6");
     }
 
+    /** What lets an engine split a table among processes: no line depends on another, nor on how many cores there are. */
+    @Test
+    void scores_of_the_parts_joined_are_the_scores_of_the_whole() throws IOException {
+        List<String> lot = Files.readAllLines(Path.of("shared/samples/lot.csv")).stream()
+                .filter(l -> !l.startsWith("#")).toList();
+        int half = lot.size() / 2;
+        String first = String.join("\n", lot.subList(0, half)) + "\n";
+        String second = lot.get(0) + "\n" + String.join("\n", lot.subList(half, lot.size())) + "\n";
+        Run whole = Run.of("score", "--today", "2026-01-15", "shared/samples/lot.csv");
+        Run a = Run.of("score", "--today", "2026-01-15", "--threads", "1", file(first));
+        Run b = Run.of("score", "--today", "2026-01-15", "--threads", "2", file(second));
+
+        assertThat(whole.out().lines()).hasSameSizeAs(lot);
+        assertThat(a.out() + b.out().substring(b.out().indexOf('\n') + 1)).isEqualTo(whole.out());
+        assertThat(whole.out().lines().skip(1).map(l -> l.substring(1, 4))).isSorted();
+    }
+
+    @Test
+    void a_listing_that_cannot_be_judged_has_a_scored_line_with_the_reason() throws IOException {
+        Run run = Run.of("score", "--today", "2026-01-15", file("id,year,make,model,odometer,price,present\n"
+                + "A1,,honda,civic,98000,2600,NO_CRANK\nA2,2014,honda,civic,abc,2600,NO_CRANK\n"
+                + "A3,2014,honda,civic,98000,2600,NO_CRANK\n"));
+
+        assertThat(run.code()).isEqualTo(ExitCode.SOME_ROWS_REFUSED);
+        assertThat(run.err()).contains("abc");
+        assertThat(run.out().lines().map(l -> l.split(",")[0])).containsExactly("\"id\"", "\"A1\"", "\"A3\"");
+        assertThat(run.out().lines().findFirst().orElseThrow()).endsWith("\"not_judged_because\",\"mend\"");
+    }
+
+    @Test
+    void scoring_needs_a_core() {
+        Run run = Run.of("score", "--threads", "0", "shared/samples/lot.csv");
+
+        assertThat(run.code()).isEqualTo(ExitCode.USAGE);
+        assertThat(run.err()).contains("--threads must be at least 1");
+    }
+
     @ParameterizedTest
     @CsvSource({"shared/samples/bad/empty.csv", "shared/samples/bad/wrong_header.csv", "no/such/file.csv"})
     void a_file_that_is_no_lot_gives_code_3_and_no_result(String path) {
