@@ -8,6 +8,8 @@ import worthsaving.intake.advert.Claim.Standing;
 final class ClaimRule {
 
     private static final int REACH = 4;
+    /** So many further words make a stretch a statement, which must say what is wrong; fewer are a list of faults. */
+    private static final int STATEMENT = 3;
 
     private final Page page;
     private final Words words;
@@ -16,6 +18,7 @@ final class ClaimRule {
     private final boolean[] unfitted;
     private final boolean[] need;
     private final boolean[] fine;
+    private final boolean[] failing;
 
     ClaimRule(Page page, Polarity polarity) {
         this.page = page;
@@ -25,6 +28,8 @@ final class ClaimRule {
         this.unfitted = marks("cue:unfitted");
         this.need = marks("cue:need");
         this.fine = marks("cue:fine");
+        this.failing = marks("cue:failing");
+        page.hits("symptom").forEach(hit -> hit.take(failing));
     }
 
     private boolean[] marks(String kind) {
@@ -66,7 +71,24 @@ final class ClaimRule {
         if (replaced(hit, before, last)) {
             return Standing.REPAIRED;
         }
-        return polarity.doubted(hit) ? Standing.DOUBTED : Standing.FAILED;
+        if (polarity.doubted(hit)) {
+            return Standing.DOUBTED;
+        }
+        return mentioned(hit) ? Standing.MENTIONED : Standing.FAILED;
+    }
+
+    /** "pulled the valve cover to have a look": a part named in a statement that says nothing bad. */
+    private boolean mentioned(Hit hit) {
+        int segment = words.get(hit.first()).token().segment();
+        int from = hit.first();
+        int to = hit.last();
+        while (from > 0 && words.get(from - 1).token().segment() == segment) {
+            from--;
+        }
+        while (to + 1 < words.size() && words.get(to + 1).token().segment() == segment) {
+            to++;
+        }
+        return to - from + 1 - hit.places().length > STATEMENT && !within(failing, from, to) && !within(need, from, to);
     }
 
     /** "timing chains fine", "clutch is good". */

@@ -84,12 +84,34 @@ final class Lexer {
         if (c == ',' && !letters && maskedGroup(i + 1)) {
             return true;
         }
+        if (c == '*' && !letters) {
+            return stars(i);
+        }
         return (c == ',' || c == '.') && !letters && digitAt(i - 1) && digitAt(i + 1)
-                && (c == '.' || group(i + 1));
+                && (c == '.' || group(i + 1) || noughts(i + 1));
     }
 
     private boolean group(int i) {
         return digitAt(i) && digitAt(i + 1) && digitAt(i + 2) && !digitAt(i + 3);
+    }
+
+    /** "2,3oo": letters typed for noughts. */
+    private boolean noughts(int i) {
+        return i + 2 < text.length() && digitAt(i) && (text.charAt(i + 1) | 32) == 'o' && (text.charAt(i + 2) | 32) == 'o'
+                && (i + 3 >= text.length() || !Character.isLetterOrDigit(text.charAt(i + 3)));
+    }
+
+    /** "143***": digits hidden behind stars. */
+    private boolean stars(int i) {
+        int from = i;
+        while (from > 0 && text.charAt(from - 1) == '*') {
+            from--;
+        }
+        int to = i;
+        while (to + 1 < text.length() && text.charAt(to + 1) == '*') {
+            to++;
+        }
+        return to - from >= 1 && to - from <= 2 && digitAt(from - 1) && digitAt(from - 2);
     }
 
     private boolean maskedGroup(int i) {
@@ -135,7 +157,7 @@ final class Lexer {
             }
         }
         String word = text.substring(start, end).replace("'", "").replace("’", "").replace("`", "")
-                .replace("/", "")
+                .replace("/", "").replace('*', 'x')
                 .toLowerCase(Locale.ROOT);
         tokens.add(new Token(kind, word, start, end, gap, clause, segment));
         gapStart = end;

@@ -83,6 +83,9 @@ final class MileageRule {
         if (score > 0) {
             score += cueBefore ? 2 : 0;
             score -= !cueBefore && page.near("cue:not_miles_before", num.from(), last, 2, 0) ? 5 : 0;
+            score -= !cueBefore && page.near("cue:miles_then", num.from(), last, 1, 0)
+                    && page.near("cue:event", num.from(), last, 8, 3) ? 5 : 0;
+            score += page.near("cue:miles_after", num.from(), last, 0, 1) ? 3 : 0;
             score -= page.near("cue:not_miles_after", num.from(), last, 0, 2) && goesOn(last) ? 5 : 0;
             score += value >= 10_000 && value <= 450_000 ? 1 : value < 5000 ? -3 : 0;
             score -= unit.isEmpty() && page.near("cue:unit", num.from(), last, 0, 1) ? 6 : 0;

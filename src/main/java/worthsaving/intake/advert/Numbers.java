@@ -54,6 +54,9 @@ final class Numbers {
             Num split = inTwoGroups(tokens, i);
             return split != null ? split : num(i, token.text(), "", false);
         }
+        if (Rx.is(token.text(), "[1-9]\\d{0,2},[\\do]{3}")) {
+            return num(i, token.text().replace('o', '0'), "", false);
+        }
         Matcher masked = MASKED.matcher(token.text());
         if (masked.matches()) {
             String digits = (masked.group(1) + masked.group(2)).replace('x', '0');
@@ -73,7 +76,8 @@ final class Numbers {
         }
         Token next = tokens.get(i + 1);
         boolean group = Rx.is(next.gap(), "[ \\u00a0\\u202f\\u2009]") && Rx.is(next.text(), "\\d{3}(?:km|mi)?");
-        boolean unit = i + 2 < tokens.size() && Rx.is(tokens.get(i + 2).text(), "km|kms|mi|miles|kilomet.*");
+        boolean unit = i + 2 < tokens.size() && (Rx.is(tokens.get(i + 2).text(), "km|kms|mi|miles|kilomet.*")
+                || tokens.get(i + 2).kind() == Token.Kind.SIGN && tokens.get(i + 2).glued());
         if (!group || !(unit || next.text().startsWith("000"))) {
             return null;
         }

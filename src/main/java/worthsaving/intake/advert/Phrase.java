@@ -9,14 +9,16 @@ import java.util.TreeSet;
 
 /**
  * A phrase to look for: words in order. {@code a/b} either word, {@code word*} any ending, {@code word?} may be
- * left out, {@code {name}} a word of a class, {@code ..} up to three other words. A phrase stays within one clause,
+ * left out, {@code {name}} a word of a class, {@code ..} up to three other words, {@code ...} up
+ * to eight. A phrase stays within one clause,
  * and its neighbouring words within one stretch between commas.
  */
 final class Phrase {
 
-    static final int LONGEST_GAP = 3;
+    private static final int GAP = 3;
+    private static final int LONG_GAP = 8;
 
-    private record Element(Set<String> exact, List<String> prefixes, boolean optional, boolean gapBefore) {
+    private record Element(Set<String> exact, List<String> prefixes, boolean optional, int gapBefore) {
 
         boolean accepts(String word) {
             if (exact.contains(word)) {
@@ -52,10 +54,10 @@ final class Phrase {
             String kind, String means, String text, Map<String, List<String>> classes, Map<String,
                     List<String>> spelling) {
         List<Element> elements = new ArrayList<>();
-        boolean gap = false;
+        int gap = 0;
         for (String part : text.strip().split("\\s+")) {
-            if (part.equals("..")) {
-                gap = true;
+            if (part.equals("..") || part.equals("...")) {
+                gap = part.length() == 2 ? GAP : LONG_GAP;
                 continue;
             }
             boolean optional = part.endsWith("?") && part.length() > 1;
@@ -77,8 +79,8 @@ final class Phrase {
                 }
             }
             elements.add(new Element(Set.copyOf(exact), List.copyOf(prefixes), optional, gap));
-            tail.forEach(word -> elements.add(new Element(Set.of(word), List.of(), optional, false)));
-            gap = false;
+            tail.forEach(word -> elements.add(new Element(Set.of(word), List.of(), optional, 0)));
+            gap = 0;
         }
         if (elements.stream().allMatch(Element::optional)) {
             throw new IllegalArgumentException("the phrase '" + text + "' has no word that must be there");
@@ -159,9 +161,8 @@ final class Phrase {
             return matched;
         }
         Element wanted = elements.get(element);
-        int reach = wanted.gapBefore ? LONGEST_GAP : 0;
-        for (int i = at; i <= at + reach && i < words.size(); i++) {
-            if (matched > 0 && parted(words, places[matched - 1], i, wanted.gapBefore)) {
+        for (int i = at; i <= at + wanted.gapBefore && i < words.size(); i++) {
+            if (matched > 0 && parted(words, places[matched - 1], i, wanted.gapBefore > 0)) {
                 break;
             }
             if (wanted.accepts(words.get(i).text())) {

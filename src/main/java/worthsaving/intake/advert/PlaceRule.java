@@ -48,7 +48,7 @@ final class PlaceRule {
             to = i;
             region = places.regionByCode(page.at(i));
         }
-        if (region.isEmpty() || i == 0 || page.used(i, to)) {
+        if (region.isEmpty() || i == 0 || page.used(i, to) || code && withinName(i)) {
             return Optional.empty();
         }
         int town = town(i, code);
@@ -62,6 +62,11 @@ final class PlaceRule {
         page.use(town, last);
         return Optional.of(new Where(
                 Found.stated(shown, List.of(page.span(town, last))), Optional.of(region.get().country())));
+    }
+
+    /** "Stoke on Trent": the word is part of a town's name. */
+    private boolean withinName(int i) {
+        return i > 0 && i + 1 < page.tokens().size() && places.place(joined(i - 1, i + 1)).isPresent();
     }
 
     /** First token of the town that stands before a region, or -1. */
@@ -100,8 +105,9 @@ final class PlaceRule {
     }
 
     private boolean nameWord(int i, boolean capitals) {
-        return page.token(i).kind() == Token.Kind.WORD && !page.used(i, i) && page.at(i).length() > 2
-                && !page.vocabulary().spelling().means(page.at(i))
+        boolean plain = page.at(i).length() > 2 && !page.vocabulary().spelling().means(page.at(i));
+        return page.token(i).kind() == Token.Kind.WORD && !page.used(i, i)
+                && (plain || Rx.is(page.at(i), "ft|st|mt"))
                 && (capitals || Character.isUpperCase(page.raw(i).charAt(0)));
     }
 
@@ -198,7 +204,7 @@ final class PlaceRule {
         }
         StringBuilder shown = new StringBuilder();
         for (int k = from; k <= to; k++) {
-            String raw = page.raw(k);
+            String raw = page.at(k).equals("ft") ? "Fort" : page.raw(k);
             shown.append(k > from ? " " : "").append(Character.toUpperCase(raw.charAt(0)))
                     .append(raw.substring(1).toLowerCase(Locale.ROOT));
         }

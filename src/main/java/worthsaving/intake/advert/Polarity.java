@@ -21,6 +21,8 @@ final class Polarity {
     private final boolean[] doubt;
     private final boolean[] answer;
     private final boolean[] deniedAfter;
+    /** By clause. */
+    private final boolean[] elsewhere;
 
     Polarity(Page page) {
         this.page = page;
@@ -31,6 +33,8 @@ final class Polarity {
         this.answer = marks("cue:answer_no");
         this.deniedAfter = new boolean[words.size()];
         page.hits("cue:denied_after").forEach(hit -> deniedAfter[hit.first()] = true);
+        this.elsewhere = new boolean[page.tokens().stream().mapToInt(Token::clause).max().orElse(0) + 1];
+        page.hits("cue:elsewhere").forEach(hit -> elsewhere[words.get(hit.first()).token().clause()] = true);
         for (String kind : List.of("symptom", "item", "title", "state")) {
             for (Hit hit : page.hits(kind)) {
                 for (int place : hit.places()) {
@@ -56,7 +60,11 @@ final class Polarity {
         return answer[i] && (gap.indexOf('?') >= 0 || gap.strip().equals(":"));
     }
 
+    /** True when the phrase is not meant of this car: it is denied, or said of another one. */
     boolean denied(Hit hit) {
+        if (elsewhere[words.get(hit.first()).token().clause()]) {
+            return true;
+        }
         int next = hit.last() + 1;
         if (next < words.size() && (answers(next) || words.get(next).text().equals("free")
                 && words.get(next).token().gap().length() == 1)) {

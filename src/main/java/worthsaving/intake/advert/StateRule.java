@@ -11,6 +11,7 @@ final class StateRule {
     private static final List<String> WORST_FIRST = List.of("not_running", "no_crank", "no_start", "starts_dies",
             "limited_restart", "runs_will_not_move", "runs_do_not_drive", "runs_overheats", "runs_slips", "runs_limp",
             "runs_rough", "runs_drives", "runs");
+    private static final String NOT_RUNNING = "not_running";
     private static final String UNKNOWN = "unknown";
 
     private StateRule() {}
@@ -26,7 +27,10 @@ final class StateRule {
                 stated = true;
             }
         }
-        boolean runs = stated && worst.startsWith("runs");
+        if (NOT_RUNNING.equals(worst) && symptoms.stream().anyMatch(word -> starting(page, word))) {
+            worst = null; // a non-runner of which is told how it does not start
+        }
+        boolean runs = stated && worst != null && worst.startsWith("runs");
         List<String> following = new ArrayList<>();
         for (String word : symptoms) {
             Optional<String> state = page.vocabulary().symptoms().get(word).state();
@@ -46,6 +50,11 @@ final class StateRule {
             return Found.guessed(UNKNOWN, List.of(), "the advert does not say whether it runs");
         }
         return stated ? Found.stated(worst, words) : Found.guessed(worst, words, "follows from what is described");
+    }
+
+    private static boolean starting(Page page, String symptom) {
+        return page.vocabulary().symptoms().get(symptom).state()
+                .filter(s -> s.equals("no_start") || s.equals("no_crank")).isPresent();
     }
 
     private static boolean worse(String state, String than) {

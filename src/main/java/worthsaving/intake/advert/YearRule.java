@@ -11,6 +11,9 @@ final class YearRule {
 
     private record Candidate(int year, int token, double score, boolean short1) {}
 
+    /** Tokens between the name of a car and two digits that may still be its year. */
+    private static final int FAR = 5;
+
     private YearRule() {}
 
     /** Two digits as a year: up to next year this century, else the last. */
@@ -53,7 +56,8 @@ final class YearRule {
             }
             double score = 1.5 + near(page, vehicle, i, distance, 5) + (i <= 1 ? 2 : 0);
             boolean opens = i > 0 && page.token(i).segment() != page.token(i - 1).segment();
-            score -= distance > 1 && page.near("cue:event", i, i, opens ? 0 : 3, 1) ? 6 : 0;
+            boolean plate = Rx.is(page.at(i + 1), "on") && Rx.is(page.at(i + 2), "an?|\\d{2}") || page.at(i + 1).equals("plate");
+            score -= distance > 1 && !plate && page.near("cue:event", i, i, opens ? 0 : 3, 1) ? 6 : 0;
             score += page.at(i + 1).equals("model") ? 1 : 0;
             score -= unitAfter(page, i) ? 5 : 0;
             score -= distance > 1 && page.near("cue:price", i, i, 1, 1) ? 3 : 0;
@@ -63,12 +67,19 @@ final class YearRule {
             boolean apostrophe = Rx.is(page.token(i).gap(), "(?s).*['’‘`]") && page.token(i).start() > 0;
             boolean before = vehicle.from() == i + 1 && page.sameClause(i, i + 1);
             boolean after = vehicle.to() == i - 1 && page.sameClause(i, i - 1) && (apostrophe || !unitAfter(page, i));
-            if (apostrophe || before || after) {
-                double score = (before ? 5 : after ? 3 : 1) + (apostrophe ? 2 : 0) - (unitAfter(page, i) ? 5 : 0);
+            boolean last = t.compareTo("30") < 0 && vehicle.to() >= 0 && vehicle.to() < i && endsClause(page, i)
+                    && page.sameClause(vehicle.to(), i) && i - vehicle.to() <= FAR && page.token(i).gap().equals(" ");
+            if (apostrophe || before || after || last) {
+                double score = (before ? 5 : after ? 3 : last ? 2 : 1) + (apostrophe ? 2 : 0) - (unitAfter(page, i) ? 5 : 0);
                 return Optional.of(new Candidate(century(Integer.parseInt(t), page.on()), i, score, true));
             }
         }
         return Optional.empty();
+    }
+
+    /** "Toyota Avensis 2.0 Strata 08." */
+    private static boolean endsClause(Page page, int i) {
+        return i + 1 >= page.tokens().size() || page.token(i + 1).segment() != page.token(i).segment();
     }
 
     private static double near(Page page, VehicleRule.Vehicle vehicle, int i, int distance, double most) {

@@ -39,6 +39,12 @@ class FigureTest {
         "98,000 miles $3,400 | 3400 | USD",
         "151k 3900 clean title | 3900 | USD",
         "151k 3900.00 clean title | 3900 | USD",
+        "asking 2,3oo | 2300 | USD",
+        "1 200$ firm | 1200 | USD",
+        "EST $4,980 DECLINED. SPECIAL $2,495 | 2495 | USD",
+        "mechatronic unit, £1,400 + VAT. £1,750 | 1750 | GBP",
+        "the lot down the road will give me $900, $1,500 takes it | 1500 | USD",
+        "best offer over £800 secures | 800 | GBP",
     })
     void price(String text, double amount, String currency) {
         var price = Vocabularies.read("2011 Honda Civic. " + text).offer().price().orElseThrow().value();
@@ -57,6 +63,9 @@ class FigureTest {
         "quart every 600 miles. 139k | 139000 | k | false", "belt is original at 148k, due now | 148000 | k | false",
         "143,000 miles piston slap when cold | 143000 | miles | false", "126k on clock | 126000 | k | false",
         "145 thousand miles | 145000 | miles | false",
+        "143***mi | 143000 | masked | true",
+        "131,000 on the clock, FSH up to 118k | 131000 | '' | false",
+        "not worth my while at 189k | 189000 | k | false",
     })
     void mileage(String text, double miles, String unit, boolean lowerBound) {
         Mileage mileage = Vocabularies.read("2011 Honda Civic. " + text).car().mileage().orElseThrow().value();
@@ -86,7 +95,8 @@ class FigureTest {
         "2011 vw jetta new battery 2023 | 2011", "Ford Escape timing belt done 2019, 2015 model | 2015",
         "Toyota Sienna 07 XLE | 2007", "honda civic 2004 $2010 | 2004", "Chevrolet Malibu '12 | 2012",
         "selling my 2007 honda accord sat since 2021 | 2007", "2011chevy cruze | 2011", "Mazda 3 2010 | 2010",
-        "BMW 2012 328i | 2012",
+        "BMW 2012 328i | 2012", "Toyota Avensis 2.0 Strata 08. Head gasket gone | 2008",
+        "Ford Focus Titanium 1.0 EcoBoost, 2014 on a 64 plate | 2014",
     })
     void year(String text, int year) {
         assertThat(Vocabularies.read(text).car().year().orElseThrow().value()).isEqualTo(year);

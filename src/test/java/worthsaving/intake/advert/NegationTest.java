@@ -57,6 +57,9 @@ class NegationTest {
         "knock sensor code | knock | -",
         "noisy tappets | tick | PRESENT",
         "rattles for 3 seconds on start up | cold_start_rattle | PRESENT",
+        "my other truck is the one that overheats | overheating | ABSENT",
+        "the blue one overheats and knocks, not this one | knock | ABSENT",
+        "my other truck is fine. overheats on hills | overheating | PRESENT",
         "no rattle on cold start | cold_start_rattle | ABSENT",
         "fan belt screeches | squeal | PRESENT",
         "stop safely now message | hybrid_warning | PRESENT",
@@ -189,6 +192,15 @@ class NegationTest {
         "could be the fuel pump | FUEL_PUMP_LP | DOUBTED",
         "recent cambelt and water pump | WATER_PUMP | REPAIRED",
         "replaced plugs and coils already still nothing | COIL_PLUG | -",
+        "looked in through the valve cover with a borescope | VC_GASKET | MENTIONED",
+        "will include a spare alternator that I had lying around | ALTERNATOR | MENTIONED",
+        "a strange smell comes from around the alternator | ALTERNATOR | MENTIONED",
+        "shop tells me it is the water pump behind the timing cover | WATER_PUMP | FAILED",
+        "the left front wheel bearing is humming on the highway | WHEEL_BRG | FAILED",
+        "solenoid pack is bad, transmission stuck in third | AT_CLUTCHES | -",
+        "told him the timing belt was due, now the belt is in pieces | TIM_BELT_DUE | -",
+        "told him the timing belt was due, now the belt is in pieces | TIM_BELT_BROKEN | FAILED",
+        "my brothers other car has a bad starter | STARTER | DENIED",
     })
     void claim(String text, String item, String standing) {
         List<Claim> claims = Vocabularies.read("2011 Honda Civic. " + text).condition().claims().stream()
@@ -211,6 +223,9 @@ class NegationTest {
         "certificate of destruction | PARTS_ONLY", "salvage title now rebuilt title | REBUILT",
         "salvage yard engine | UNKNOWN",
         "clen title | CLEAN", "lien release in hand | UNKNOWN", "HPI clear | CLEAN", "total loss | SALVAGE",
+        "cat N from 2019, long since repaired | REBUILT", "Cat S not repaired | SALVAGE",
+        "repairable write off, inspected and now registered again | REBUILT", "clear Ohio title | CLEAN",
+        "Salvage history? none, clear MD title | CLEAN", "Ohio title in hand | CLEAN_CLAIMED",
         "Title - lost | LOST", "title: clean | CLEAN", "flood title | FLOOD", "runs great | UNKNOWN",
     })
     void title(String text, TitleBrand brand) {

@@ -31,6 +31,8 @@ class VehicleNameTest {
         "2010 es350 lexus | Lexus | ES 350", "2012 Kia Soul needs new spark plugs | Kia | Soul",
         "2012 Honda Civic will trade for a Tacoma | Honda | Civic",
         "range rover sport 2010 | Land Rover | Range Rover Sport",
+        "holden commodore VE 2009 | Holden | Commodore", "Nissan Qashqai 2011 | Nissan | Qashqai",
+        "Peugeot 308 2012 | Peugeot | 308", "VW Polo 2014 | Volkswagen | Polo",
     })
     void name(String text, String make, String model) {
         CarReading car = Vocabularies.read(text).car();
@@ -48,6 +50,17 @@ class VehicleNameTest {
     })
     void trim(String text, String trim) {
         assertThat(Vocabularies.read(text).car().trim().orElseThrow().value()).isEqualTo(trim);
+    }
+
+    @ParameterizedTest
+    @CsvSource(delimiter = '|', value = {
+        "Stoke on Trent | Stoke on Trent", "Mullingar, Co Westmeath | Mullingar, Co Westmeath",
+        "Kendal, Cumbria | Kendal, Cumbria", "Ann Arbor, Mich. | Ann Arbor, MI", "Ft Myers FL | Fort Myers, FL",
+        "St Louis MO | St Louis, MO", "London ON | London, ON",
+    })
+    void place(String text, String place) {
+        assertThat(Vocabularies.read("2010 Ford Focus, runs rough. $900. " + text).offer().location().orElseThrow()
+                .value()).isEqualTo(place);
     }
 
     @ParameterizedTest
