@@ -181,8 +181,8 @@ final class ListingSource {
         public boolean goOn(long rows, long characters) {
             if (System.nanoTime() - spoken > SPEAK_EVERY) {
                 spoken = System.nanoTime();
-                err.printf(Locale.ROOT, size > 0 ? "%,d rows read, %.0f %%%n" : "%,d rows read%n", rows,
-                        100.0 * characters / Math.max(1, size));
+                String share = size > 0 ? String.format(Locale.ROOT, ", %.0f %%", 100.0 * characters / size) : "";
+                err.printf(Locale.ROOT, "%,d rows read%s%n", rows, share);
             }
             return sink.goOn(rows, characters);
         }

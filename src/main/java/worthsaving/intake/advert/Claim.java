@@ -10,7 +10,7 @@ import java.util.Objects;
 public record Claim(String item, Standing standing) {
 
     /**
-     * How the seller puts it; {@code MENTIONED} names the part and nothing amiss with it, {@code IMPLIED} is our
+     * How the seller puts it; {@code MENTIONED} names the part and nothing amiss with it in this car, {@code IMPLIED} is our
      * reading of the symptoms, not the seller's word. The gravest first.
      */
     public enum Standing { FAILED, DOUBTED, DENIED, REPAIRED, MENTIONED, IMPLIED }

@@ -65,6 +65,9 @@ final class ClaimRule {
     }
 
     private Standing standing(Hit hit, Hit before, Standing last) {
+        if (polarity.elsewhere(hit)) {
+            return Standing.MENTIONED;
+        }
         if (polarity.denied(hit) || fine(hit)) {
             return Standing.DENIED;
         }

@@ -43,7 +43,7 @@ final class ConditionRule {
     }
 
     ConditionReading read() {
-        page.hits("symptom").forEach(this::symptom);
+        page.hits("symptom").stream().filter(hit -> !polarity.elsewhere(hit)).forEach(this::symptom);
         new ClaimRule(page, polarity).read().forEach(claim -> claims.merge(claim.value().item(), claim,
                 ConditionRule::graver));
         for (Implication implication : page.vocabulary().implications()) {

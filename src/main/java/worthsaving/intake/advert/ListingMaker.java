@@ -71,7 +71,7 @@ final class ListingMaker {
                 case FAILED -> sights.put(claim.value().item(), Sight.PRESENT);
                 case DOUBTED -> sights.put(claim.value().item(), Sight.UNSURE);
                 case DENIED, REPAIRED -> sights.put(claim.value().item(), Sight.ABSENT);
-                case IMPLIED -> { }
+                case MENTIONED, IMPLIED -> { }
             }
         }
         TitleBrand title = reading.offer().title().value();

@@ -22,6 +22,7 @@ final class Polarity {
     private final boolean[] answer;
     private final boolean[] deniedAfter;
     /** By clause. */
+    private final boolean[] notHere;
     private final boolean[] elsewhere;
 
     Polarity(Page page) {
@@ -33,8 +34,8 @@ final class Polarity {
         this.answer = marks("cue:answer_no");
         this.deniedAfter = new boolean[words.size()];
         page.hits("cue:denied_after").forEach(hit -> deniedAfter[hit.first()] = true);
-        this.elsewhere = new boolean[page.tokens().stream().mapToInt(Token::clause).max().orElse(0) + 1];
-        page.hits("cue:elsewhere").forEach(hit -> elsewhere[words.get(hit.first()).token().clause()] = true);
+        this.notHere = clauses("cue:not_here");
+        this.elsewhere = clauses("cue:elsewhere");
         for (String kind : List.of("symptom", "item", "title", "state")) {
             for (Hit hit : page.hits(kind)) {
                 for (int place : hit.places()) {
@@ -55,14 +56,28 @@ final class Polarity {
         return marks;
     }
 
+    private boolean[] clauses(String kind) {
+        boolean[] marks = new boolean[page.tokens().stream().mapToInt(Token::clause).max().orElse(0) + 1];
+        page.hits(kind).forEach(hit -> marks[clause(hit)] = true);
+        return marks;
+    }
+
+    private int clause(Hit hit) {
+        return words.get(hit.first()).token().clause();
+    }
+
     private boolean answers(int i) {
         String gap = words.get(i).token().gap();
         return answer[i] && (gap.indexOf('?') >= 0 || gap.strip().equals(":"));
     }
 
-    /** True when the phrase is not meant of this car: it is denied, or said of another one. */
+    /** True when the phrase is said of another car, which tells nothing of this one. */
+    boolean elsewhere(Hit hit) {
+        return elsewhere[clause(hit)] && !notHere[clause(hit)];
+    }
+
     boolean denied(Hit hit) {
-        if (elsewhere[words.get(hit.first()).token().clause()]) {
+        if (notHere[clause(hit)]) {
             return true;
         }
         int next = hit.last() + 1;

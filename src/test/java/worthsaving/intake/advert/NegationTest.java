@@ -57,7 +57,7 @@ class NegationTest {
         "knock sensor code | knock | -",
         "noisy tappets | tick | PRESENT",
         "rattles for 3 seconds on start up | cold_start_rattle | PRESENT",
-        "my other truck is the one that overheats | overheating | ABSENT",
+        "my other truck is the one that overheats | overheating | -",
         "the blue one overheats and knocks, not this one | knock | ABSENT",
         "my other truck is fine. overheats on hills | overheating | PRESENT",
         "no rattle on cold start | cold_start_rattle | ABSENT",
@@ -200,7 +200,7 @@ class NegationTest {
         "solenoid pack is bad, transmission stuck in third | AT_CLUTCHES | -",
         "told him the timing belt was due, now the belt is in pieces | TIM_BELT_DUE | -",
         "told him the timing belt was due, now the belt is in pieces | TIM_BELT_BROKEN | FAILED",
-        "my brothers other car has a bad starter | STARTER | DENIED",
+        "my brothers other car has a bad starter | STARTER | MENTIONED",
     })
     void claim(String text, String item, String standing) {
         List<Claim> claims = Vocabularies.read("2011 Honda Civic. " + text).condition().claims().stream()
