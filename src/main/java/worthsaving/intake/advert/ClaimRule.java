@@ -82,6 +82,9 @@ final class ClaimRule {
 
     /** "pulled the valve cover to have a look": a part named in a statement that says nothing bad. */
     private boolean mentioned(Hit hit) {
+        if (hit.last() - hit.first() >= hit.places().length) {
+            return false; // words apart make a statement of their own
+        }
         int segment = words.get(hit.first()).token().segment();
         int from = hit.first();
         int to = hit.last();
@@ -121,8 +124,20 @@ final class ClaimRule {
         if (unfitted(first)) {
             return false;
         }
+        ahead |= headed(first);
         boolean inherited = last == Standing.REPAIRED && before != null && listed(before, hit);
         return ahead || behind(hit) || inherited;
+    }
+
+    /** "Replaced already: plugs, wires, water pump". */
+    private boolean headed(Token first) {
+        for (int i = 1; i < words.size(); i++) {
+            Token token = words.get(i).token();
+            if (token.clause() == first.clause()) {
+                return token.gap().startsWith(":") && (repaired[i - 1] || i > 1 && repaired[i - 2]);
+            }
+        }
+        return false;
     }
 
     /** "water pump replaced", "starter is new". */

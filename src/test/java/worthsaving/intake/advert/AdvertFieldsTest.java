@@ -31,7 +31,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  *   <li>invented_blind7.jsonl, 60 adverts, vocabulary frozen: 91.4 %. The vocabulary was widened after it, part by part
  *       and symptom by symptom, so its rate now is a rate on adverts learnt from too;
  *   <li>invented_blind8.jsonl, 60 adverts, vocabulary frozen: 94.2 %; only places and dollars were added since;
- *   <li>invented_blind9.jsonl, 60 denser adverts, vocabulary frozen: 82.4 %; the rules were widened after it.
+ *   <li>invented_blind9.jsonl, 60 denser adverts, vocabulary frozen: 82.4 %; the rules were widened after it;
+ *   <li>invented_blind10.jsonl, 60 adverts, half of them dense, vocabulary frozen: 92.7 %; widened after it too.
  * </ul>
  */
 class AdvertFieldsTest {
@@ -64,10 +65,16 @@ class AdvertFieldsTest {
         isRead(Path.of("src/test/resources/adverts/invented_blind8.jsonl"), 60, 0.941);
     }
 
+    /** 92.7 % on the first run; learnt from since. */
+    @Test
+    void adverts_of_which_half_are_dense_are_read_to_96_percent() throws IOException {
+        isRead(Path.of("src/test/resources/adverts/invented_blind10.jsonl"), 60, 0.968);
+    }
+
     /** Denser adverts than those of the sets before, 82.4 % on the first run; learnt from since. */
     @Test
     void denser_adverts_are_read_to_91_percent() throws IOException {
-        isRead(Path.of("src/test/resources/adverts/invented_blind9.jsonl"), 60, 0.912);
+        isRead(Path.of("src/test/resources/adverts/invented_blind9.jsonl"), 60, 0.915);
     }
 
     private static void isRead(Path file, int adverts, double least) throws IOException {

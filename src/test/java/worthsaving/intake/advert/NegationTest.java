@@ -197,6 +197,8 @@ class NegationTest {
         "a strange smell comes from around the alternator | ALTERNATOR | MENTIONED",
         "shop tells me it is the water pump behind the timing cover | WATER_PUMP | FAILED",
         "the left front wheel bearing is humming on the highway | WHEEL_BRG | FAILED",
+        "Replaced already: plugs, wires, water pump and front brakes | WATER_PUMP | REPAIRED",
+        "thieves came in the night and cut the cat off | CAT_STOLEN | FAILED",
         "solenoid pack is bad, transmission stuck in third | AT_CLUTCHES | -",
         "told him the timing belt was due, now the belt is in pieces | TIM_BELT_DUE | -",
         "told him the timing belt was due, now the belt is in pieces | TIM_BELT_BROKEN | FAILED",
