@@ -124,17 +124,17 @@ final class ClaimRule {
         if (unfitted(first)) {
             return false;
         }
-        ahead |= headed(first);
+        ahead |= headed(hit);
         boolean inherited = last == Standing.REPAIRED && before != null && listed(before, hit);
         return ahead || behind(hit) || inherited;
     }
 
     /** "Replaced already: plugs, wires, water pump". */
-    private boolean headed(Token first) {
-        for (int i = 1; i < words.size(); i++) {
-            Token token = words.get(i).token();
-            if (token.clause() == first.clause()) {
-                return token.gap().startsWith(":") && (repaired[i - 1] || i > 1 && repaired[i - 2]);
+    private boolean headed(Hit hit) {
+        int clause = words.get(hit.first()).token().clause();
+        for (int i = hit.first(); i > 0 && words.get(i).token().clause() == clause; i--) {
+            if (words.get(i).token().gap().startsWith(":") && (repaired[i - 1] || i > 1 && repaired[i - 2])) {
+                return true;
             }
         }
         return false;
