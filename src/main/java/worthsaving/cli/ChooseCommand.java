@@ -69,8 +69,7 @@ final class ChooseCommand implements Callable<Integer> {
         Budget budget = budget();
         JudgingInput.Opened opened = input.open(MOST, err);
         ReadLot lot = opened.lot();
-        Judge judge = new Judge(opened.catalogue(), opened.valuer()::forecastWithoutReasons,
-                input.settings(opened.catalogue(), main.seed()));
+        Judge judge = opened.judge(input.settings(opened.catalogue(), main.seed()));
         Ranked ranked = new LotRanking(judge).rank(lot.listings(), Order.EXPECTED_PROFIT,
                 new ProgressLine(err, lot.listings().size()), () -> false);
         List<Standing> standings = ranked.places().stream().map(Ranked.Place::standing).toList();

@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import worthsaving.catalog.Catalogue;
 import worthsaving.quantity.Seed;
 import worthsaving.ranking.Appraisal;
+import worthsaving.ranking.Judge;
 import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.Judged;
 import worthsaving.shell.MarketGround;
@@ -28,10 +29,15 @@ final class JudgingInput {
      * @param catalogue with its money in the market's currency
      * @param note what people must know of currency and units
      */
-    record Opened(Catalogue catalogue, MarketGround ground, String note, ReadLot lot) {
+    record Opened(Resources resources, Catalogue catalogue, MarketGround ground, String note, ReadLot lot) {
 
         Valuer valuer() {
             return ground.valuer();
+        }
+
+        /** For many cars: without the reasons of each value. */
+        Judge judge(JudgeSettings settings) {
+            return new Judge(catalogue, valuer()::forecastWithoutReasons, settings);
         }
     }
 
@@ -54,12 +60,9 @@ final class JudgingInput {
      */
     Opened open(int most, PrintWriter err) throws IOException {
         source.mustBeThere();
-        Resources resources = Resources.find();
-        Catalogue asWritten = CatalogueFiles.load(resources);
-        MarketGround ground = options.market(resources, source.today());
-        Catalogue catalogue = ground.in(asWritten);
-        return new Opened(
-                catalogue, ground, ground.note(asWritten), source.lot(resources, catalogue, ground, most, err));
+        Opened opened = openWithoutTable();
+        return new Opened(opened.resources(), opened.catalogue(), opened.ground(), opened.note(),
+                source.lot(opened.resources(), opened.catalogue(), opened.ground(), most, err));
     }
 
     /**
@@ -68,7 +71,7 @@ final class JudgingInput {
      * @throws UserError when it is no table of listings
      */
     void read(Opened opened, FaultTeller sink, PrintWriter err) throws IOException {
-        source.read(Resources.find(), opened.catalogue(), opened.ground(), sink, err);
+        source.read(opened.resources(), opened.catalogue(), opened.ground(), sink, err);
     }
 
     /** The same without a table, for a car that is in none. */
@@ -76,7 +79,7 @@ final class JudgingInput {
         Resources resources = Resources.find();
         Catalogue asWritten = CatalogueFiles.load(resources);
         MarketGround ground = options.market(resources, source.today());
-        return new Opened(ground.in(asWritten), ground, ground.note(asWritten), ReadLot.none());
+        return new Opened(resources, ground.in(asWritten), ground, ground.note(asWritten), ReadLot.none());
     }
 
     /** @throws UserError when an option is out of range */

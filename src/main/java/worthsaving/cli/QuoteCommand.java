@@ -44,7 +44,7 @@ final class QuoteCommand implements Callable<Integer> {
         Catalogue catalogue = opened.catalogue();
         Listing listing = one.in(opened);
         JudgeSettings settings = one.settings(catalogue, main.seed());
-        Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons, settings);
+        Judge judge = opened.judge(settings);
         Appraisal appraisal = JudgingInput.appraisal(judge.judge(listing), listing.id());
         ShopQuote quote = wishes.write(appraisal, catalogue, settings);
         QuoteReport report = new QuoteReport(appraisal, quote, export.guard());

@@ -62,8 +62,7 @@ final class RankCommand implements Callable<Integer> {
         JudgingInput.Opened opened = input.open(most, err);
         Catalogue catalogue = opened.catalogue();
         ReadLot lot = opened.lot();
-        Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons,
-                input.settings(catalogue, main.seed()));
+        Judge judge = opened.judge(input.settings(catalogue, main.seed()));
         int size = lot.listings().size();
         Ranked ranked = new LotRanking(judge).rank(lot.listings(), ordering, new ProgressLine(err, size), () -> false);
         LotReport report = new LotReport(ranked, catalogue, export.guard());

@@ -58,8 +58,7 @@ final class ScoreCommand implements Callable<Integer> {
         }
         PrintWriter err = spec.commandLine().getErr();
         JudgingInput.Opened opened = input.openWithoutTable();
-        Judge judge = new Judge(opened.catalogue(), opened.valuer()::forecastWithoutReasons,
-                input.settings(opened.catalogue(), main.seed()));
+        Judge judge = opened.judge(input.settings(opened.catalogue(), main.seed()));
         PrintWriter out = spec.commandLine().getOut();
         ScoreReport report = new ScoreReport(vin.guard(), header -> new CsvWriter(out, header));
         ForkJoinPool pool = new ForkJoinPool(threads);

@@ -87,7 +87,7 @@ final class TeardownCommand implements Callable<Integer> {
         JudgeSettings settings = one.settings(catalogue, main.seed());
         Work work = casebook == null ? ofTable(opened, settings) : ofCasebook(opened, settings);
         work.told().forEach(err::println);
-        Judge judge = new Judge(catalogue, opened.valuer()::forecastWithoutReasons, settings);
+        Judge judge = opened.judge(settings);
         PreparedListing prepared = prepared(judge.prepare(work.journal().addedTo(work.listing())), work.listing().id());
         Advice advice = new GoStop(catalogue, settings, terms()).advise(prepared, work.journal());
         Money hourly = wishes.hourly(settings);

@@ -24,6 +24,7 @@ public final class LotReport implements Exported {
     private final Ranked ranked;
     private final Map<String, FailureItem> items;
     private final VinGuard vin;
+    private final List<StandingColumn> columns;
 
     public LotReport(Ranked ranked, Catalogue catalogue) {
         this(ranked, catalogue, VinGuard.HIDDEN);
@@ -33,6 +34,7 @@ public final class LotReport implements Exported {
     public LotReport(Ranked ranked, Catalogue catalogue, VinGuard vin) {
         this.ranked = ranked;
         this.vin = vin;
+        this.columns = StandingColumn.all(vin);
         this.items = catalogue.itemsById();
     }
 
@@ -168,8 +170,7 @@ public final class LotReport implements Exported {
         RowWriter rows = form.of(fields(ranked.places().get(0)).keySet().toArray(String[]::new));
         for (Ranked.Place place : ranked.places()) {
             Map<String, Object> row = fields(place);
-            row.replaceAll((k, v) -> v instanceof List<?> list
-                    ? list.stream().map(Object::toString).collect(Collectors.joining(" ")) : v);
+            row.replaceAll((name, figure) -> StandingColumn.cell(figure));
             rows.row(row.values().toArray());
         }
     }
@@ -191,7 +192,7 @@ public final class LotReport implements Exported {
     private Map<String, Object> fields(Ranked.Place place) {
         Map<String, Object> f = new LinkedHashMap<>();
         f.put("rank", place.rank());
-        for (StandingColumn column : StandingColumn.all(vin)) {
+        for (StandingColumn column : columns) {
             if (column.name().equals(StandingColumn.WARNINGS)) {
                 f.put("dominated_by", place.dominatedBy().map(vin::text).orElse(null));
             }

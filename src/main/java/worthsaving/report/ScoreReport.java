@@ -3,7 +3,6 @@ package worthsaving.report;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 import worthsaving.ranking.Judged;
 import worthsaving.ranking.Scored;
 
@@ -34,9 +33,7 @@ public final class ScoreReport {
         Object[] cells = new Object[columns.size() + 2];
         if (scored.standing().isPresent()) {
             for (int i = 0; i < columns.size(); i++) {
-                Object figure = columns.get(i).of(scored.standing().get());
-                cells[i] = figure instanceof List<?> list
-                        ? list.stream().map(Object::toString).collect(Collectors.joining(" ")) : figure;
+                cells[i] = StandingColumn.cell(columns.get(i).of(scored.standing().get()));
             }
         } else {
             Judged.Refused no = scored.refused().orElseThrow();

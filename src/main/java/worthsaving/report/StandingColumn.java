@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Standing;
 
@@ -16,6 +17,12 @@ record StandingColumn(String name, Function<Standing, Object> figure) {
     /** A number, text, list of texts, or null where there is none. */
     Object of(Standing standing) {
         return figure.apply(standing);
+    }
+
+    /** As one cell of a table: what is several is parted by spaces. */
+    static Object cell(Object figure) {
+        return figure instanceof List<?> list
+                ? list.stream().map(Object::toString).collect(Collectors.joining(" ")) : figure;
     }
 
     static List<StandingColumn> all(VinGuard vin) {

@@ -1,15 +1,14 @@
 package worthsaving.ranking;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import worthsaving.HeldFigures;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.ShippedCatalogue;
 import worthsaving.deal.Assessment;
@@ -32,38 +31,14 @@ class SampleLotFiguresTest {
     private static final Path FILE = Path.of("src", "test", "resources", "ranking", "lot_figures.csv");
     private static final String HEADER = "id,profit,loss,worst,days,most,hours,cash,stopping,knowing,repairing,"
             + "plan,profits,checks";
-    private static final double TOLERANCE = 1e-9;
 
     @Test
     void a_lot_judged_faster_comes_to_the_same_figures() throws IOException {
         Catalogue catalogue = ShippedCatalogue.load();
         Judge judge = new Judge(catalogue, SampleLot.byAge(), JudgeSettings.usual(catalogue, Seed.DEFAULT));
         List<String> now = SampleLot.read(catalogue).parallelStream().map(l -> line(judge.judge(l))).toList();
-        if (Boolean.getBoolean("worthsaving.renew")) {
-            Files.writeString(FILE, HEADER + "\n" + String.join("\n", now) + "\n");
-        }
-        assumeFalse(Boolean.getBoolean("worthsaving.renew"), "figures renewed, nothing compared");
-        List<String> then = Files.readAllLines(FILE);
-
         assertThat(now).hasSize(25);
-        assertThat(then.get(0)).isEqualTo(HEADER);
-        assertThat(then).hasSize(now.size() + 1);
-        for (int i = 0; i < now.size(); i++) {
-            same(now.get(i), then.get(i + 1));
-        }
-    }
-
-    private static void same(String now, String then) {
-        String[] mine = now.split(",");
-        String[] old = then.split(",");
-        assertThat(mine[0]).isEqualTo(old[0]);
-        assertThat(mine).hasSameSizeAs(old);
-        for (int k = 1; k < old.length; k++) {
-            double was = Double.parseDouble(old[k]);
-            assertThat(Double.parseDouble(mine[k]))
-                    .as("%s of %s", HEADER.split(",")[k], old[0])
-                    .isCloseTo(was, within(TOLERANCE * Math.max(1, Math.abs(was))));
-        }
+        HeldFigures.compare(FILE, Stream.concat(Stream.of(HEADER), now.stream()).toList());
     }
 
     private static String line(Judged judged) {

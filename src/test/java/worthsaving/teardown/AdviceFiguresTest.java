@@ -1,17 +1,13 @@
 package worthsaving.teardown;
 
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeFalse;
-
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
+import worthsaving.HeldFigures;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.ShippedCatalogue;
 import worthsaving.deal.DealCase;
@@ -24,7 +20,6 @@ import worthsaving.ranking.JudgeSettings;
 import worthsaving.ranking.Preparation;
 import worthsaving.ranking.SampleLot;
 import worthsaving.vehicle.Listing;
-import worthsaving.vehicle.Observation;
 
 /**
  * All that is advised at five stages of invented teardowns, as it was before anything was changed. The figures are the
@@ -34,7 +29,6 @@ import worthsaving.vehicle.Observation;
 class AdviceFiguresTest {
 
     private static final Path FILE = Path.of("src", "test", "resources", "teardown", "advice_figures.csv");
-    private static final double TOLERANCE = 1e-9;
     private static final Catalogue CATALOGUE = ShippedCatalogue.load();
     private static final JudgeSettings SETTINGS = settings();
     private static final Judge JUDGE = new Judge(CATALOGUE, SampleLot.byAge(), SETTINGS);
@@ -46,20 +40,16 @@ class AdviceFiguresTest {
                 PatternSettings.USUAL.withPoints(128), 30);
     }
 
-    private static Entry seen(String id, boolean failed) {
-        return new Entry.Seen("", failed ? Observation.present(id) : Observation.absent(id), "");
-    }
-
     /** By stage: the car of the sample lot, and what the journal holds. */
     private static Map<String, Journal> stages() {
         Journal cover = Journal.EMPTY.with(new Entry.Opened("cover", "FRONT_COVER_OFF", ""));
         Map<String, Journal> stages = new LinkedHashMap<>();
         stages.put("L01 complete", Journal.EMPTY);
-        stages.put("L01 cover off, chain worn", cover.with(seen("TIM_CHAIN_WORN", true))
+        stages.put("L01 cover off, chain worn", cover.with(GoStopTest.item("TIM_CHAIN_WORN", true))
                 .with(new Entry.Worked("cover", "taking it off", Hours.of(5), ""))
                 .with(new Entry.Paid("cover", "gaskets", Money.usd(60), "")));
         stages.put("L01 pan off, metal", cover.with(new Entry.Opened("pan", "OIL_PAN_OFF", ""))
-                .with(seen("FILTER_METAL", true)).with(seen("OIL_PICKUP", true)));
+                .with(GoStopTest.item("FILTER_METAL", true)).with(GoStopTest.item("OIL_PICKUP", true)));
         stages.put("L02 complete", Journal.EMPTY);
         stages.put("L04 complete", Journal.EMPTY);
         return stages;
@@ -69,25 +59,7 @@ class AdviceFiguresTest {
     void advice_comes_to_the_same_figures() throws IOException {
         List<String> now = new ArrayList<>();
         stages().forEach((stage, journal) -> write(stage, advise(stage.substring(0, 3), journal), now));
-        if (Boolean.getBoolean("worthsaving.renew")) {
-            Files.createDirectories(FILE.getParent());
-            Files.writeString(FILE, String.join("\n", now) + "\n");
-        }
-        assumeFalse(Boolean.getBoolean("worthsaving.renew"), "figures renewed, nothing compared");
-        List<String> then = Files.readAllLines(FILE);
-
-        assertThat(now).hasSameSizeAs(then);
-        for (int i = 0; i < now.size(); i++) {
-            same(now.get(i), then.get(i));
-        }
-    }
-
-    private static void same(String now, String then) {
-        String name = then.substring(0, then.lastIndexOf(','));
-        assertThat(now.substring(0, now.lastIndexOf(','))).isEqualTo(name);
-        double was = Double.parseDouble(then.substring(then.lastIndexOf(',') + 1));
-        assertThat(Double.parseDouble(now.substring(now.lastIndexOf(',') + 1))).as(name)
-                .isCloseTo(was, within(TOLERANCE * Math.max(1, Math.abs(was))));
+        HeldFigures.compare(FILE, now);
     }
 
     private static Advice advise(String id, Journal journal) {

@@ -40,7 +40,7 @@ class GoStopTest {
                 DealCase.Method.USUAL.withPoints(512), PatternSettings.USUAL.withPoints(512), 30);
     }
 
-    private static Entry item(String id, boolean failed) {
+    static Entry item(String id, boolean failed) {
         return new Entry.Seen("", failed ? Observation.present(id) : Observation.absent(id), "");
     }
 

@@ -124,9 +124,8 @@ final class ClaimRule {
         if (unfitted(first)) {
             return false;
         }
-        ahead |= headed(hit);
         boolean inherited = last == Standing.REPAIRED && before != null && listed(before, hit);
-        return ahead || behind(hit) || inherited;
+        return ahead || headed(hit) || behind(hit) || inherited;
     }
 
     /** "Replaced already: plugs, wires, water pump". */

@@ -86,18 +86,13 @@ final class MileageRule {
             score -= !cueBefore && page.near("cue:miles_then", num.from(), last, 1, 0)
                     && page.near("cue:event", num.from(), last, 8, 3) ? 5 : 0;
             score += page.near("cue:miles_after", num.from(), last, 0, 1) ? 3 : 0;
-            score -= page.near("cue:not_miles_after", num.from(), last, 0, 2) && goesOn(last) ? 5 : 0;
+            score -= page.near("cue:not_miles_after", num.from(), last, 0, 2) && !page.endsSegment(last) ? 5 : 0;
             score += value >= 10_000 && value <= 450_000 ? 1 : value < 5000 ? -3 : 0;
             score -= unit.isEmpty() && page.near("cue:unit", num.from(), last, 0, 1) ? 6 : 0;
             score -= value > MOST ? 20 : 0;
             score -= fraction(num) ? 10 : 0;
         }
         return new Candidate(num, score, mileage(num, value, k, unit), last);
-    }
-
-    /** What follows belongs to the same stretch between commas. */
-    private boolean goesOn(int last) {
-        return last + 1 < page.tokens().size() && page.token(last + 1).segment() == page.token(last).segment();
     }
 
     /** "Miles: 127,400". */

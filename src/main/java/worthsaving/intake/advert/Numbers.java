@@ -69,7 +69,10 @@ final class Numbers {
         return null;
     }
 
-    /** "210 000": a group of up to three digits, one space, then exactly three, of which the unit or noughts follow. */
+    /**
+     * "210 000": a group of up to three digits, one space, then exactly three; a unit or a sign follows, or
+     * they are noughts.
+     */
     private static Num inTwoGroups(List<Token> tokens, int i) {
         if (i + 1 >= tokens.size() || !Rx.is(tokens.get(i).text(), "[1-9]\\d{0,2}")) {
             return null;

@@ -104,6 +104,11 @@ final class Page {
                 && tokens.get(a).clause() == tokens.get(b).clause();
     }
 
+    /** Whether a stretch between commas ends with the token. */
+    boolean endsSegment(int i) {
+        return i + 1 >= tokens.size() || tokens.get(i + 1).segment() != tokens.get(i).segment();
+    }
+
     Span span(int from, int to) {
         return new Span(tokens.get(from).start(), tokens.get(to).end());
     }

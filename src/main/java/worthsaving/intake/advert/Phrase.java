@@ -10,8 +10,7 @@ import java.util.TreeSet;
 /**
  * A phrase to look for: words in order. {@code a/b} either word, {@code word*} any ending, {@code word?} may be
  * left out, {@code {name}} a word of a class, {@code ..} up to three other words, {@code ...} up
- * to eight. A phrase stays within one clause,
- * and its neighbouring words within one stretch between commas.
+ * to eight. A phrase stays within one clause, and its neighbouring words within one stretch between commas.
  */
 final class Phrase {
 

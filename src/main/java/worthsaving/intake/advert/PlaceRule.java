@@ -100,10 +100,6 @@ final class PlaceRule {
         return i + 1 >= page.tokens().size() || !page.sameClause(i, i + 1);
     }
 
-    private boolean segmentEnds(int i) {
-        return page.token(i).segment() != page.token(i + 1).segment();
-    }
-
     private boolean nameWord(int i, boolean capitals) {
         boolean plain = page.at(i).length() > 2 && !page.vocabulary().spelling().means(page.at(i));
         return page.token(i).kind() == Token.Kind.WORD && !page.used(i, i)
@@ -122,7 +118,7 @@ final class PlaceRule {
                     continue;
                 }
                 double score = 0.5 + n * 0.3 + i * 0.001;
-                score += alone(i, to) ? 2 : ends(to) ? 1 : segmentEnds(to) ? 0.5 : 0;
+                score += alone(i, to) ? 2 : ends(to) ? 1 : page.endsSegment(to) ? 0.5 : 0;
                 score += Rx.is(page.at(i - 1), "in|near|at|located|from|around") && page.sameClause(i - 1, i) ? 2 : 0;
                 score += page.at(to + 1).equals("area") ? 2 : 0;
                 if (score > best) {
@@ -148,8 +144,7 @@ final class PlaceRule {
 
     private boolean alone(int from, int to) {
         boolean before = from == 0 || page.token(from).segment() != page.token(from - 1).segment();
-        boolean after = to + 1 >= page.tokens().size() || page.token(to + 1).segment() != page.token(to).segment();
-        return before && after;
+        return before && page.endsSegment(to);
     }
 
     /** One or two capitalised words that nothing else explains, at the very end. */

@@ -57,7 +57,7 @@ final class Polarity {
     }
 
     private boolean[] clauses(String kind) {
-        boolean[] marks = new boolean[page.tokens().stream().mapToInt(Token::clause).max().orElse(0) + 1];
+        boolean[] marks = new boolean[page.tokens().size()];
         page.hits(kind).forEach(hit -> marks[clause(hit)] = true);
         return marks;
     }
@@ -74,6 +74,11 @@ final class Polarity {
     /** True when the phrase is said of another car, which tells nothing of this one. */
     boolean elsewhere(Hit hit) {
         return elsewhere[clause(hit)] && !notHere[clause(hit)];
+    }
+
+    /** Said of this car and not denied. */
+    boolean meant(Hit hit) {
+        return !elsewhere(hit) && !denied(hit);
     }
 
     boolean denied(Hit hit) {

@@ -21,7 +21,7 @@ final class StateRule {
         List<Span> words = List.of();
         boolean stated = false;
         for (Hit hit : page.hits("state")) {
-            if (!polarity.denied(hit) && !polarity.elsewhere(hit) && worse(hit.means(), worst)) {
+            if (polarity.meant(hit) && worse(hit.means(), worst)) {
                 worst = hit.means();
                 words = page.spans(hit);
                 stated = true;

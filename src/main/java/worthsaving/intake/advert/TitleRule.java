@@ -21,8 +21,7 @@ final class TitleRule {
         Hit best = null;
         for (Said said : Said.values()) {
             for (Hit hit : page.hits("title")) {
-                if (best == null && said != Said.FREE && hit.means().equals(said.name()) && !polarity.denied(hit)
-                        && !polarity.elsewhere(hit)) {
+                if (best == null && said != Said.FREE && hit.means().equals(said.name()) && polarity.meant(hit)) {
                     best = hit;
                 }
             }

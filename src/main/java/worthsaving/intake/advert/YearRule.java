@@ -67,7 +67,8 @@ final class YearRule {
             boolean apostrophe = Rx.is(page.token(i).gap(), "(?s).*['’‘`]") && page.token(i).start() > 0;
             boolean before = vehicle.from() == i + 1 && page.sameClause(i, i + 1);
             boolean after = vehicle.to() == i - 1 && page.sameClause(i, i - 1) && (apostrophe || !unitAfter(page, i));
-            boolean last = t.compareTo("30") < 0 && vehicle.to() >= 0 && vehicle.to() < i && endsClause(page, i)
+            // "Toyota Avensis 2.0 Strata 08."
+            boolean last = t.compareTo("30") < 0 && vehicle.to() >= 0 && vehicle.to() < i && page.endsSegment(i)
                     && page.sameClause(vehicle.to(), i) && i - vehicle.to() <= FAR && page.token(i).gap().equals(" ");
             if (apostrophe || before || after || last) {
                 double score = (before ? 5 : after ? 3 : last ? 2 : 1) + (apostrophe ? 2 : 0) - (unitAfter(page, i) ? 5 : 0);
@@ -75,11 +76,6 @@ final class YearRule {
             }
         }
         return Optional.empty();
-    }
-
-    /** "Toyota Avensis 2.0 Strata 08." */
-    private static boolean endsClause(Page page, int i) {
-        return i + 1 >= page.tokens().size() || page.token(i + 1).segment() != page.token(i).segment();
     }
 
     private static double near(Page page, VehicleRule.Vehicle vehicle, int i, int distance, double most) {

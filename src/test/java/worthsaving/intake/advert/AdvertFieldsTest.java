@@ -46,42 +46,15 @@ class AdvertFieldsTest {
         isRead(file, 15, 0.95);
     }
 
+    /** Sets 1 to 7, 9 and 10 have been learnt from; 8 and 11, not or hardly, tell what an advert not met before may expect. */
     @ParameterizedTest
-    @CsvSource({"invented.jsonl, 72", "invented_blind.jsonl, 40", "invented_blind2.jsonl, 40",
-            "invented_blind3.jsonl, 20", "invented_blind4.jsonl, 40",
-            "invented_blind5.jsonl, 40", "invented_blind6.jsonl, 40"})
-    void invented_adverts_in_other_styles_are_read_to_95_percent(String file, int adverts) throws IOException {
-        isRead(Path.of("src/test/resources/adverts", file), adverts, 0.95);
-    }
-
-    /** First run 91.4 %; the vocabulary was widened after it. */
-    @Test
-    void adverts_of_the_last_first_run_are_read_to_96_percent() throws IOException {
-        isRead(Path.of("src/test/resources/adverts/invented_blind7.jsonl"), 60, 0.968);
-    }
-
-    /** Read with phrases that have not been widened for them: what an advert not met before may expect. */
-    @Test
-    void adverts_not_learnt_from_are_read_as_well_as_on_the_first_run() throws IOException {
-        isRead(Path.of("src/test/resources/adverts/invented_blind8.jsonl"), 60, 0.941);
-    }
-
-    /** What an advert not met before may expect. */
-    @Test
-    void the_latest_adverts_not_learnt_from_are_read_as_well_as_on_the_first_run() throws IOException {
-        isRead(Path.of("src/test/resources/adverts/invented_blind11.jsonl"), 60, 0.932);
-    }
-
-    /** 92.7 % on the first run; learnt from since. */
-    @Test
-    void adverts_of_which_half_are_dense_are_read_to_96_percent() throws IOException {
-        isRead(Path.of("src/test/resources/adverts/invented_blind10.jsonl"), 60, 0.968);
-    }
-
-    /** Denser adverts than those of the sets before, 82.4 % on the first run; learnt from since. */
-    @Test
-    void denser_adverts_are_read_to_91_percent() throws IOException {
-        isRead(Path.of("src/test/resources/adverts/invented_blind9.jsonl"), 60, 0.915);
+    @CsvSource({"invented.jsonl, 72, 0.95", "invented_blind.jsonl, 40, 0.95", "invented_blind2.jsonl, 40, 0.95",
+            "invented_blind3.jsonl, 20, 0.95", "invented_blind4.jsonl, 40, 0.95", "invented_blind5.jsonl, 40, 0.95",
+            "invented_blind6.jsonl, 40, 0.95", "invented_blind7.jsonl, 60, 0.968", "invented_blind8.jsonl, 60, 0.941",
+            "invented_blind9.jsonl, 60, 0.915", "invented_blind10.jsonl, 60, 0.968",
+            "invented_blind11.jsonl, 60, 0.932"})
+    void invented_adverts_are_read_at_least_so_well(String file, int adverts, double least) throws IOException {
+        isRead(Path.of("src/test/resources/adverts", file), adverts, least);
     }
 
     private static void isRead(Path file, int adverts, double least) throws IOException {
