@@ -61,7 +61,7 @@ class ArchitectureTest {
             .whereLayer("inspection").mayOnlyBeAccessedByLayers("ranking", "teardown", "report", "cli", "desktop")
             .whereLayer("teardown").mayOnlyBeAccessedByLayers("casebook", "report", "cli", "desktop")
             .whereLayer("sensitivity").mayOnlyBeAccessedByLayers("report", "cli", "desktop")
-            .whereLayer("shell").mayOnlyAccessLayers("quantity", "catalog", "market", "valuation")
+            .whereLayer("shell").mayOnlyAccessLayers("quantity", "catalog", "market", "valuation", "report")
             .whereLayer("shell").mayOnlyBeAccessedByLayers("cli", "desktop")
             .whereLayer("cli").mayNotBeAccessedByAnyLayer()
             .whereLayer("desktop").mayNotBeAccessedByAnyLayer()

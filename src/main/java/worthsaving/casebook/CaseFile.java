@@ -4,6 +4,7 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -52,6 +53,11 @@ public record CaseFile(
     /** The journal as the reckoning of a teardown takes it; days are those of this computer's time zone. */
     public Journal teardown() {
         return new Journal(journal.stream().map(e -> e.value().line(ZoneId.systemDefault())).toList());
+    }
+
+    /** The photos taken last, the last one first. */
+    public List<Photo> newestPhotos(int most) {
+        return photos.stream().map(Numbered::value).sorted(Comparator.comparing(Photo::at).reversed()).limit(most).toList();
     }
 
     /** Whether it comes from the invented sample and not from the user; then nothing is learnt from it. */

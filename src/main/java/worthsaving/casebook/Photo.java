@@ -27,6 +27,11 @@ public record Photo(Instant at, String stage, String path, String sha256, String
         }
     }
 
+    /** Its caption, or else the name of its file. */
+    public String title() {
+        return caption.isBlank() ? path.substring(path.lastIndexOf('/') + 1) : caption;
+    }
+
     /** The same, of an entry. */
     public Photo of(long number) {
         return new Photo(at, stage, path, sha256, caption, Optional.of(number));

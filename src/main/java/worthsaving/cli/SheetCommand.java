@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.io.Writer;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +15,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import worthsaving.casebook.Casebook;
+import worthsaving.casebook.PhotoFile;
 import worthsaving.catalog.Catalogue;
 import worthsaving.ranking.Appraisal;
 import worthsaving.ranking.Judge;
@@ -31,6 +32,7 @@ import worthsaving.report.sheet.PdfSheet;
 import worthsaving.report.sheet.PhotoReading;
 import worthsaving.report.sheet.SheetSettings;
 import worthsaving.report.sheet.WorkshopSheet;
+import worthsaving.shell.PhotoToShow;
 import worthsaving.vehicle.Listing;
 
 /** One car on one page. */
@@ -65,6 +67,12 @@ final class SheetCommand implements Callable<Integer> {
             description = "JPEG or PNG to show; may be given several times. Place and time in it are left out.")
     private List<Path> photos = List.of();
 
+    @Option(names = "--journal", description = "Show the newest photos in the journal of the case of the same id too.")
+    private boolean journal;
+
+    @Mixin
+    private CasebookFile casebook;
+
     @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "letter",
             description = "Paper of a PDF, ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
     private PdfSheet.Paper paper;
@@ -82,7 +90,9 @@ final class SheetCommand implements Callable<Integer> {
         if (!pdf && !name.endsWith(".html") && !name.endsWith(".htm")) {
             throw new UserError(ExitCode.USAGE, "--to must name a .pdf or an .html file, not " + to);
         }
-        DecisionSheet sheet = sheet().withPhotos(readings());
+        JudgingInput.Opened opened = one.open(spec.commandLine().getErr());
+        Listing listing = one.in(opened);
+        DecisionSheet sheet = sheet(opened, listing).withPhotos(readings(listing.id()));
         AtomicFile.write(to, out -> {
             if (pdf) {
                 PdfSheet.write(sheet, paper, out);
@@ -100,11 +110,9 @@ final class SheetCommand implements Callable<Integer> {
         writer.flush();
     }
 
-    private DecisionSheet sheet() throws IOException {
-        JudgingInput.Opened opened = one.open(spec.commandLine().getErr());
+    private DecisionSheet sheet(JudgingInput.Opened opened, Listing listing) throws IOException {
         Catalogue catalogue = opened.catalogue();
         ValueSource values = opened.valuer()::forecastWithoutReasons;
-        Listing listing = one.in(opened);
         JudgeSettings settings = one.settings(catalogue, main.seed());
         Appraisal appraisal = JudgingInput.appraisal(
                 new Judge(catalogue, values, settings).judge(listing), listing.id());
@@ -118,26 +126,24 @@ final class SheetCommand implements Callable<Integer> {
         };
     }
 
-    private List<PhotoReading> readings() {
+    /** Those named, then those of the journal. */
+    private List<PhotoReading> readings(String id) {
         PrintWriter err = spec.commandLine().getErr();
+        List<PhotoToShow> all = new ArrayList<>(photos.stream().map(PhotoToShow::new).toList());
+        if (journal) {
+            try (Casebook book = casebook.forReading()) {
+                CasebookFile.caseOf(book, id).newestPhotos(PdfSheet.MOST_PHOTOS).forEach(photo ->
+                        all.add(new PhotoToShow(PhotoFile.place(photo, casebook.path()), photo.title())));
+            }
+        }
         List<PhotoReading> readings = new ArrayList<>();
-        for (Path photo : photos) {
-            PhotoReading reading = read(photo);
+        for (PhotoToShow photo : all) {
+            PhotoReading reading = photo.read();
             if (reading instanceof PhotoReading.Named named) {
                 err.println("Not shown: " + named.words());
             }
             readings.add(reading);
         }
         return readings;
-    }
-
-    private static PhotoReading read(Path photo) {
-        String name = photo.getFileName().toString();
-        try {
-            return Files.size(photo) > PhotoReading.MOST_BYTES ? PhotoReading.tooLarge(name)
-                    : PhotoReading.of(name, Files.readAllBytes(photo));
-        } catch (IOException e) {
-            return new PhotoReading.Named(name, "cannot be read");
-        }
     }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import worthsaving.TestPhotos;
 
 class SheetCommandTest {
 
@@ -64,6 +65,35 @@ class SheetCommandTest {
         assertThat(run.err()).contains("front.heic: neither JPEG nor PNG", "gone.jpg: cannot be read");
         assertThat(text(folder.resolve("s.pdf"))).contains("VIN 1M8GDM9AXKP042788", "Photos not shown", "front.heic",
                 "gone.jpg");
+    }
+
+    @Test
+    void shows_the_newest_photos_of_the_journal() throws IOException {
+        String book = folder.resolve("book.db").toString();
+        Run.of("casebook", "add", "--casebook", book, "--today", "2026-01-15", lot.toString());
+        Path picture = Files.write(folder.resolve("IMG_9.png"), TestPhotos.png());
+        for (int taken = 1; taken <= 5; taken++) {
+            Run.of("casebook", "photo", "--casebook", book, "A1", "--on", "2026-01-0" + taken, picture.toString(),
+                    "view " + taken);
+        }
+        Path html = folder.resolve("s.html");
+
+        assertThat(run(html, "--journal", "--casebook", book).code()).isEqualTo(ExitCode.OK);
+        assertThat(Files.readString(html)).containsSubsequence("view 5", "view 4", "view 3", "view 2")
+                .doesNotContain("view 1");
+        Files.delete(picture);
+        Run gone = run(html, "--journal", "--casebook", book);
+        assertThat(gone.err()).contains("Not shown: view 5: cannot be read");
+        assertThat(run(html).code()).isEqualTo(ExitCode.OK);
+        assertThat(Files.readString(html)).doesNotContain("view 5");
+    }
+
+    @Test
+    void says_when_the_casebook_holds_no_such_case() {
+        Run run = run(folder.resolve("s.html"), "--journal", "--casebook", folder.resolve("none.db").toString());
+
+        assertThat(run.code()).isNotEqualTo(ExitCode.OK);
+        assertThat(folder.resolve("s.html")).doesNotExist();
     }
 
     @Test

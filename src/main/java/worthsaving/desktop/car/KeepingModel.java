@@ -1,5 +1,7 @@
 package worthsaving.desktop.car;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
 import javafx.beans.property.ReadOnlyBooleanProperty;
@@ -8,6 +10,7 @@ import javafx.beans.property.ReadOnlyObjectProperty;
 import javafx.beans.property.ReadOnlyObjectWrapper;
 import javafx.beans.property.ReadOnlyStringProperty;
 import javafx.beans.property.ReadOnlyStringWrapper;
+import worthsaving.casebook.PhotoFile;
 import worthsaving.desktop.Ground;
 import worthsaving.desktop.LatestWins;
 import worthsaving.desktop.ScreenThread;
@@ -18,6 +21,9 @@ import worthsaving.desktop.book.BookModel;
 import worthsaving.quantity.Money;
 import worthsaving.ranking.Rescue;
 import worthsaving.ranking.RescueTerms;
+import worthsaving.report.sheet.PdfSheet;
+import worthsaving.shell.CasebookPath;
+import worthsaving.shell.PhotoToShow;
 
 /** The car mended and kept, or replaced; reckoned while its page is open. Holds no control; for the screen thread only. */
 public final class KeepingModel {
@@ -110,7 +116,15 @@ public final class KeepingModel {
 
     /** The decision sheet of the same car; its owner's terms are those entered here. */
     public SheetModel sheet(Ground ground, Executor background, ScreenThread screen) {
-        return new SheetModel(car, keeping::get, ground, background, screen);
+        return new SheetModel(car, keeping::get, this::photos, ground, background, screen);
+    }
+
+    private List<PhotoToShow> photos() {
+        Path casebook = book.file().orElseGet(CasebookPath::usual);
+        return book.caseOf(id()).stream()
+                .flatMap(file -> file.newestPhotos(PdfSheet.MOST_PHOTOS).stream())
+                .map(photo -> new PhotoToShow(PhotoFile.place(photo, casebook), photo.title()))
+                .toList();
     }
 
     ReadOnlyObjectProperty<Keeping> keepingProperty() {

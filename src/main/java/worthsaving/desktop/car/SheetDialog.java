@@ -13,6 +13,7 @@ import javafx.print.PrinterJob;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonType;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Dialog;
 import javafx.scene.control.Label;
@@ -40,6 +41,7 @@ public final class SheetDialog extends Dialog<Void> {
     public SheetDialog(Window owner, SheetModel model, BiFunction<FileChooser, Window, File> where) {
         this.model = model;
         this.where = where;
+        model.begin();
         initOwner(owner);
         setTitle(Texts.of("sheet.title"));
         getDialogPane().getStylesheets().addAll(owner.getScene().getRoot().getStylesheets());
@@ -67,7 +69,19 @@ public final class SheetDialog extends Dialog<Void> {
                 button("sheet.photos", this::choosePhotos), photos, actions, message);
         content.getStyleClass().add("padded");
         content.setPrefWidth(420);
+        if (!model.journalPhotos().isEmpty()) {
+            content.getChildren().add(2, journal());
+        }
         getDialogPane().setContent(content);
+    }
+
+    private Node journal() {
+        CheckBox shown = new CheckBox(Texts.of("sheet.journal", String.join(", ", model.journalPhotos())));
+        shown.setId("sheet-journal");
+        shown.setWrapText(true);
+        shown.setSelected(true);
+        shown.selectedProperty().addListener((o, was, is) -> model.showJournalPhotos(is));
+        return shown;
     }
 
     private static void shownWhile(Node node, ObservableBooleanValue needed) {

@@ -30,7 +30,7 @@ import worthsaving.report.sheet.Audience;
 import worthsaving.report.sheet.DecisionSheet;
 import worthsaving.report.sheet.HtmlSheet;
 import worthsaving.report.sheet.PdfSheet;
-import worthsaving.report.sheet.PhotoReading;
+import worthsaving.shell.PhotoToShow;
 
 /** The decision sheet of the car being worked on; holds no control. To be used on the screen thread only. */
 public final class SheetModel {
@@ -39,18 +39,25 @@ public final class SheetModel {
     private SheetWork work;
     private final Executor background;
     private final ScreenThread screen;
-    private final List<Path> photos = new ArrayList<>();
+    private final List<PhotoToShow> photos = new ArrayList<>();
     private final ReadOnlyBooleanWrapper busy = new ReadOnlyBooleanWrapper();
     private final ReadOnlyStringWrapper message = new ReadOnlyStringWrapper("");
     private final ReadOnlyStringWrapper photoNames = new ReadOnlyStringWrapper("");
     private Audience audience = Audience.FLIPPER;
     private Optional<Double> quote = Optional.empty();
     private final Supplier<Keeping> keeping;
+    private final Supplier<List<PhotoToShow>> journal;
+    private boolean journalShown;
 
-    /** @param keeping how the owner of the car shown would keep it; a quote typed here counts before the one there */
-    SheetModel(CarModel car, Supplier<Keeping> keeping, Ground ground, Executor background, ScreenThread screen) {
+    /**
+     * @param keeping how the owner of the car shown would keep it; a quote typed here counts before the one there
+     * @param journal photos in the journal of the car shown
+     */
+    SheetModel(CarModel car, Supplier<Keeping> keeping, Supplier<List<PhotoToShow>> journal, Ground ground,
+            Executor background, ScreenThread screen) {
         this.car = car;
         this.keeping = keeping;
+        this.journal = journal;
         this.work = new SheetWork(ground);
         this.background = background;
         this.screen = screen;
@@ -60,6 +67,26 @@ public final class SheetModel {
     public void use(Ground other) {
         screen.require();
         work = new SheetWork(other);
+    }
+
+    /** Begins a sheet of the car shown now: nothing typed or chosen for another counts. */
+    public void begin() {
+        screen.require();
+        audience = Audience.FLIPPER;
+        quote = Optional.empty();
+        photos.clear();
+        photoNames.set("");
+        journalShown = true;
+        say("");
+    }
+
+    /** What the photos in the car's journal are called; empty when it has none. */
+    public List<String> journalPhotos() {
+        return journal.get().stream().map(PhotoToShow::name).toList();
+    }
+
+    public void showJournalPhotos(boolean shown) {
+        journalShown = shown;
     }
 
     public void setAudience(Audience whom) {
@@ -80,8 +107,8 @@ public final class SheetModel {
     }
 
     public void addPhotos(List<Path> files) {
-        photos.addAll(files);
-        photoNames.set(String.join(", ", photos.stream().map(p -> p.getFileName().toString()).toList()));
+        files.forEach(file -> photos.add(new PhotoToShow(file)));
+        photoNames.set(String.join(", ", photos.stream().map(PhotoToShow::name).toList()));
     }
 
     /** Writes the sheet; the name's ending says as what. Ends with a message. */
@@ -155,12 +182,15 @@ public final class SheetModel {
         SheetWork now = work;
         RescueTerms kept = keeping.get().terms();
         RescueTerms terms = quote.map(q -> kept.withQuote(new Money(q, car.currency()))).orElse(kept);
-        List<Path> files = List.copyOf(photos);
+        List<PhotoToShow> files = new ArrayList<>(photos);
+        if (journalShown) {
+            files.addAll(journal.get());
+        }
         busy.set(true);
         say(Texts.of("sheet.busy"));
         background.execute(() -> {
             Runnable after = attempt(() -> use.of(now.of(scenario, appraisal.get(), whom, terms)
-                    .withPhotos(files.stream().map(SheetModel::read).toList())), then);
+                    .withPhotos(files.stream().map(PhotoToShow::read).toList())), then);
             screen.executor().execute(() -> {
                 busy.set(false);
                 after.run();
@@ -184,16 +214,6 @@ public final class SheetModel {
             return () -> say(e.getMessage());
         } catch (RuntimeException e) {
             return () -> say(Texts.of("failed", e.getMessage()));
-        }
-    }
-
-    private static PhotoReading read(Path photo) {
-        String name = photo.getFileName().toString();
-        try {
-            return Files.size(photo) > PhotoReading.MOST_BYTES ? PhotoReading.tooLarge(name)
-                    : PhotoReading.of(name, Files.readAllBytes(photo));
-        } catch (IOException e) {
-            return new PhotoReading.Named(name, Texts.of("sheet.unreadable"));
         }
     }
 

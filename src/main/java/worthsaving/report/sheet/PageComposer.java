@@ -19,7 +19,7 @@ final class PageComposer {
 
     private static final double GAP = 7;
     private static final double LEFT_HALF = 0.53;
-    private static final double PHOTO_HEIGHT = 86;
+    private static final double PHOTO_HEIGHT = 64;
     private static final double PHOTO_GAP = 8;
 
     private final Typeface face = Typeface.get();

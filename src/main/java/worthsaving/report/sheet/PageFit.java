@@ -8,8 +8,9 @@ import worthsaving.report.sheet.Section.Importance;
 
 /**
  * Makes a sheet fit one page by leaving out lines from the end of its parts, the least important parts first; each
- * part says how many it left out. Parts first give up what they can well do without, the background all of it; where
- * that is still too much, photos are named instead of shown, then the parts give up the rest.
+ * part says how many it left out. Parts first give up what they can well do without, the background all of it, and more
+ * where photos are to be shown; where that is still too much, photos are named instead of shown, then the parts give up
+ * the rest.
  */
 final class PageFit {
 
@@ -22,21 +23,29 @@ final class PageFit {
             new Step(Importance.DECIDES, 5), new Step(Importance.SAFETY, 4), new Step(Importance.DECIDES, 4),
             new Step(Importance.SAFETY, 3), new Step(Importance.DECIDES, 3), new Step(Importance.SUPPORTS, 2),
             new Step(Importance.BACKGROUND, 0));
+    /** Photos were chosen by the reader and go before these; without any these are kept. */
+    private static final List<Step> FOR_PHOTOS = List.of(
+            new Step(Importance.SUPPORTS, 1), new Step(Importance.DECIDES, 2), new Step(Importance.SAFETY, 2),
+            new Step(Importance.SUPPORTS, 0));
     private static final List<Step> LAST_STEPS = List.of(
             new Step(Importance.SUPPORTS, 0), new Step(Importance.DECIDES, 1), new Step(Importance.SAFETY, 1),
             new Step(Importance.DECIDES, 0), new Step(Importance.SAFETY, 0));
-    private static final int MOST_PHOTOS = 4;
 
     private PageFit() {}
 
     /** @param height in points */
     static DecisionSheet to(DecisionSheet sheet, double height) {
-        DecisionSheet fitted = fewerPhotos(sheet, MOST_PHOTOS);
+        DecisionSheet fitted = fewerPhotos(sheet, PdfSheet.MOST_PHOTOS);
         for (Step step : STEPS) {
             fitted = shorten(fitted, step, height);
         }
-        while (tooHigh(fitted, height) && !fitted.photos().isEmpty()) {
-            fitted = fewerPhotos(fitted, fitted.photos().size() - 1);
+        if (!fitted.photos().isEmpty()) {
+            DecisionSheet shown = fitted;
+            for (Step step : FOR_PHOTOS) {
+                shown = shorten(shown, step, height);
+            }
+            // They stand in one row: leaving out some of them makes no room.
+            fitted = tooHigh(shown, height) ? fewerPhotos(fitted, 0) : shown;
         }
         for (Step step : LAST_STEPS) {
             fitted = shorten(fitted, step, height);

@@ -25,6 +25,9 @@ import worthsaving.quantity.Money;
 /** A sheet as one PDF page: real text in an embedded typeface, photos as they are. */
 public final class PdfSheet {
 
+    /** More are named below the others. */
+    public static final int MOST_PHOTOS = 4;
+
     /** Paper, upright. */
     public enum Paper {
         A4(PDRectangle.A4),

@@ -26,6 +26,11 @@ public sealed interface PhotoReading {
         return new Named(name, "larger than " + MOST_BYTES / 1_000_000 + " MB; make it smaller");
     }
 
+    /** For a file that is not there, or may not be read. */
+    static PhotoReading unreadable(String name) {
+        return new Named(name, "cannot be read");
+    }
+
     /**
      * Reads a JPEG (ITU-T T.81) or PNG (W3C PNG 3rd edition) file as far as showing it needs; never fails.
      *

@@ -57,7 +57,7 @@ final class SheetStyle {
                 .rest { padding-left: 8pt; }
                 .photos { display: flex; gap: 8pt; margin-bottom: 4pt; }
                 .photos figure { flex: 1 1 0; max-width: 33%; }
-                .photos svg { display: block; max-width: 100%; height: 86pt; }
+                .photos svg { display: block; max-width: 100%; height: 64pt; }
                 figcaption { font-size: SMALLpt; color: SOFT; }
                 footer { border-top: 0.6pt solid LINE; padding-top: 3pt; font-size: SMALLpt; color: SOFT; }
                 .advice { font-weight: bold; }

@@ -13,15 +13,18 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import worthsaving.TestPhotos;
 import worthsaving.desktop.HandTurned;
 import worthsaving.report.sheet.Audience;
+import worthsaving.shell.PhotoToShow;
 
 class SheetModelTest {
 
     private final HandTurned threads = new HandTurned();
+    private List<PhotoToShow> journal = List.of();
     private final CarModel car = new CarModel(Cars.GROUND, threads.background(), threads.screen());
     private final SheetModel sheet = new SheetModel(
-            car, () -> Keeping.USUAL, Cars.GROUND, threads.background(), threads.screen());
+            car, () -> Keeping.USUAL, () -> journal, Cars.GROUND, threads.background(), threads.screen());
 
     @TempDir
     private Path folder;
@@ -30,6 +33,7 @@ class SheetModelTest {
     void open() {
         car.open(Cars.overheated());
         threads.turnAll();
+        sheet.begin();
     }
 
     private String saved(String name) throws IOException {
@@ -79,6 +83,30 @@ class SheetModelTest {
 
         assertThat(sheet.photoNamesProperty().get()).isEqualTo("gone.png");
         assertThat(saved("p.html")).contains("gone.png: cannot be read");
+    }
+
+    @Test
+    void shows_the_photos_of_the_journal_unless_told_not_to() throws IOException {
+        Path picture = folder.resolve("IMG_7.png");
+        Files.write(picture, TestPhotos.png());
+        journal = List.of(new PhotoToShow(picture, "chain, cover off"), new PhotoToShow(folder.resolve("gone.png")));
+
+        assertThat(sheet.journalPhotos()).containsExactly("chain, cover off", "gone.png");
+        assertThat(saved("s.html")).contains("<figcaption>chain, cover off</figcaption>", "gone.png: cannot be read");
+        assertThat(saved("s.pdf")).contains("chain, cover off");
+        sheet.showJournalPhotos(false);
+        assertThat(saved("t.html")).doesNotContain("chain, cover off").doesNotContain("gone.png");
+    }
+
+    @Test
+    void what_was_chosen_for_one_car_is_not_on_the_sheet_of_the_next() throws IOException {
+        sheet.addPhotos(List.of(folder.resolve("first.png")));
+        sheet.setAudience(Audience.OWNER);
+        sheet.setQuote("4250");
+        sheet.begin();
+
+        assertThat(sheet.photoNamesProperty().get()).isEmpty();
+        assertThat(saved("next.html")).doesNotContain("first.png").doesNotContain("4,250").doesNotContain("for the owner");
     }
 
     @Test

@@ -9,7 +9,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
-import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.rendering.PDFRenderer;
@@ -17,27 +16,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import worthsaving.TestPhotos;
 import worthsaving.quantity.Seed;
 
 /** Pictures made here, written by the Java platform's own encoders. */
 class PhotoReadingTest {
 
-    /** Left half red, right half blue. */
-    private static byte[] picture(String format) throws IOException {
-        BufferedImage image = new BufferedImage(80, 40, BufferedImage.TYPE_INT_RGB);
-        for (int x = 0; x < 80; x++) {
-            for (int y = 0; y < 40; y++) {
-                image.setRGB(x, y, x < 40 ? 0xff0000 : 0x0000ff);
-            }
-        }
-        ByteArrayOutputStream out = new ByteArrayOutputStream();
-        assertThat(ImageIO.write(image, format, out)).isTrue();
-        return out.toByteArray();
-    }
-
     /** The JPEG with an Exif segment of one entry, orientation, and a place after it. */
     private static byte[] exif(int orientation, boolean little) throws IOException {
-        byte[] jpeg = picture("jpg");
+        byte[] jpeg = TestPhotos.encoded("jpg");
         byte[] head = little
                 ? new byte[] {'I', 'I', 42, 0, 8, 0, 0, 0, 1, 0, 0x12, 1, 3, 0, 1, 0, 0, 0, (byte) orientation, 0, 0, 0}
                 : new byte[] {'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1, 1, 0x12, 0, 3, 0, 0, 0, 1, 0, (byte) orientation, 0, 0};
@@ -59,7 +46,7 @@ class PhotoReadingTest {
     @ParameterizedTest
     @CsvSource({"jpg, JPEG", "png, PNG"})
     void reads_size_and_format(String format, Photo.Format expected) throws IOException {
-        Photo photo = shown(picture(format));
+        Photo photo = shown(TestPhotos.encoded(format));
 
         assertThat(photo.format()).isEqualTo(expected);
         assertThat(List.of(photo.width(), photo.height())).containsExactly(80, 40);
@@ -105,7 +92,7 @@ class PhotoReadingTest {
     @ParameterizedTest
     @ValueSource(strings = {"jpg", "png"})
     void names_what_is_cut_off_and_never_fails_on_damage(String format) throws IOException {
-        byte[] whole = picture(format);
+        byte[] whole = TestPhotos.encoded(format);
         SplittableRandom random = Seed.DEFAULT.derive("photos " + format).generator();
         for (int length = 0; length < whole.length; length += 7) {
             assertThat(PhotoReading.of("p", Arrays.copyOf(whole, length))).isInstanceOf(PhotoReading.Named.class);
@@ -129,7 +116,7 @@ class PhotoReadingTest {
 
     @Test
     void four_photos_at_most_are_shown_and_the_others_named() throws IOException {
-        PhotoReading one = PhotoReading.of("p.jpg", picture("jpg"));
+        PhotoReading one = PhotoReading.of("p.jpg", TestPhotos.encoded("jpg"));
         DecisionSheet sheet = SampleSheets.of(Audience.FLIPPER)
                 .withPhotos(List.of(one, one, one, one, one, new PhotoReading.Named("q", "broken")));
         DecisionSheet fitted = PageFit.to(sheet, PageComposer.HEIGHT);
