@@ -1,5 +1,7 @@
 package worthsaving.deal;
 
+import java.util.BitSet;
+
 /**
  * A repair plan made ready for drawing: money and hours of each job at each point.
  *
@@ -15,41 +17,48 @@ final class PlanDraw {
      * @param reach numbers of the access steps it needs
      * @param luck levels that decide whether it has to be done again
      */
-    record Job(DrawnRange parts, DrawnRange consumables, DrawnRange hours, int[] reach, char[] luck, double fails,
+    record Job(DrawnRange parts, DrawnRange consumables, DrawnRange hours, BitSet reach, char[] luck, double fails,
             double comesBack) {}
 
+    /**
+     * An access step as some plans pay it.
+     *
+     * @param number the same however it is eased
+     */
+    record Step(int number, DrawnRange hours, DrawnRange again) {}
+
     private final DrawnRange[] tools;
-    private final DrawnRange[] access;
+    private final Step[] access;
     private final Job[] jobs;
-    /** By job: the steps it needs, as this plan pays them. */
-    private final DrawnRange[][] reach;
     private double meanCash;
     private double meanHours;
     private double meanBackCash;
     private double meanBackHours;
 
-    PlanDraw(DrawnRange[] tools, DrawnRange[] access, Job[] jobs, DrawnRange[][] reach) {
+    PlanDraw(DrawnRange[] tools, Step[] access, Job[] jobs) {
         this.tools = tools;
         this.access = access;
         this.jobs = jobs;
-        this.reach = reach;
-        meanHours = mean(access);
-        for (int j = 0; j < jobs.length; j++) {
-            Job job = jobs[j];
+        for (Step step : access) {
+            meanHours += step.hours().mean();
+        }
+        for (Job job : jobs) {
             double cash = job.parts().mean() + job.consumables().mean();
-            double again = job.hours().mean() + mean(reach[j]);
+            double again = job.hours().mean() + meanAgain(job);
             meanCash += (1 + job.fails()) * cash;
             meanHours += job.hours().mean() + job.fails() * again;
             meanBackCash += job.comesBack() * cash;
             meanBackHours += job.comesBack() * again;
         }
-        meanCash += mean(tools);
+        for (DrawnRange tool : tools) {
+            meanCash += tool.mean();
+        }
     }
 
-    private static double mean(DrawnRange[] amounts) {
+    private double meanAgain(Job job) {
         double sum = 0;
-        for (DrawnRange amount : amounts) {
-            sum += amount.mean();
+        for (Step step : access) {
+            sum += job.reach().get(step.number()) ? step.again().mean() : 0;
         }
         return sum;
     }
@@ -72,34 +81,41 @@ final class PlanDraw {
 
     void draw(RepairDraws into, int from, int to) {
         for (int i = from; i < to; i++) {
-            into.cash()[i] = at(tools, i);
-            into.hours()[i] = at(access, i);
-            for (int j = 0; j < jobs.length; j++) {
-                draw(j, into, i);
+            draw(into, i);
+        }
+    }
+
+    private void draw(RepairDraws into, int i) {
+        double allCash = 0;
+        double allHours = 0;
+        for (DrawnRange tool : tools) {
+            allCash += tool.at(i);
+        }
+        for (Step step : access) {
+            allHours += step.hours().at(i);
+        }
+        for (Job job : jobs) {
+            double cash = job.parts().at(i) + job.consumables().at(i);
+            double hours = job.hours().at(i);
+            double luck = (job.luck()[i] + 0.5) / job.luck().length;
+            allCash += cash;
+            allHours += hours;
+            if (luck < job.fails()) {
+                allCash += cash;
+                allHours += hours + again(job, i);
+            } else if (luck < job.fails() + job.comesBack()) {
+                into.backCash()[i] += cash;
+                into.backHours()[i] += hours + again(job, i);
             }
         }
+        into.cash()[i] = allCash;
+        into.hours()[i] = allHours;
     }
 
-    private void draw(int j, RepairDraws into, int i) {
-        Job job = jobs[j];
-        double cash = job.parts().at(i) + job.consumables().at(i);
-        double hours = job.hours().at(i);
-        double luck = (job.luck()[i] + 0.5) / job.luck().length;
-        into.cash()[i] += cash;
-        into.hours()[i] += hours;
-        if (luck < job.fails()) {
-            into.cash()[i] += cash;
-            into.hours()[i] += hours + at(reach[j], i);
-        } else if (luck < job.fails() + job.comesBack()) {
-            into.backCash()[i] += cash;
-            into.backHours()[i] += hours + at(reach[j], i);
-        }
-    }
-
-    private static double at(DrawnRange[] amounts, int point) {
+    private double again(Job job, int point) {
         double sum = 0;
-        for (DrawnRange amount : amounts) {
-            sum += amount.at(point);
+        for (Step step : access) {
+            sum += job.reach().get(step.number()) ? step.again().at(point) : 0;
         }
         return sum;
     }

@@ -1,28 +1,31 @@
 package worthsaving.deal;
 
-import java.util.Arrays;
+import java.util.BitSet;
 import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.Map;
 import worthsaving.quantity.Range;
 import worthsaving.repair.RepairPlan;
 import worthsaving.repair.RepairWork;
+import worthsaving.repair.WorkParts;
 
-/**
- * Makes the plans of one car ready for drawing. A job, step or tool that many plans share, as the same
- * object, is made ready once.
- */
+/** Makes the plans of one car ready for drawing. A job, step or tool that many plans share is made ready once. */
 final class PlanDraws {
 
-    private record Step(int number, DrawnRange hours, DrawnRange again) {}
+    /** What has been made ready of the parts that plans have in common, by position. */
+    private record Ready(WorkParts parts, PlanDraw.Job[] jobs, PlanDraw.Step[] steps, DrawnRange[] tools) {
+
+        static Ready of(WorkParts parts) {
+            return new Ready(parts, new PlanDraw.Job[parts.jobs().size()], new PlanDraw.Step[parts.access().size()],
+                    new DrawnRange[parts.tools().size()]);
+        }
+    }
 
     private final Labour labour;
     private final QuasiPoints points;
     private final PertTable pert;
     private final Map<String, Integer> numbers = new HashMap<>();
-    private final IdentityHashMap<RepairPlan.PaidStep, Step> steps = new IdentityHashMap<>();
-    private final IdentityHashMap<RepairPlan.Job, PlanDraw.Job> jobs = new IdentityHashMap<>();
-    private final IdentityHashMap<RepairPlan.Purchase, DrawnRange> tools = new IdentityHashMap<>();
+    private final IdentityHashMap<WorkParts, Ready> ready = new IdentityHashMap<>();
 
     PlanDraws(Labour labour, QuasiPoints points, PertTable pert) {
         this.labour = labour;
@@ -31,66 +34,57 @@ final class PlanDraws {
     }
 
     PlanDraw of(RepairWork work) {
-        DrawnRange[] paid = new DrawnRange[work.access().size()];
-        DrawnRange[] again = new DrawnRange[paid.length];
-        int[] numberOf = new int[paid.length];
-        for (int s = 0; s < paid.length; s++) {
-            Step step = steps.computeIfAbsent(work.access().get(s), this::step);
-            paid[s] = step.hours();
-            again[s] = step.again();
-            numberOf[s] = step.number();
+        Ready shared = ready.computeIfAbsent(work.parts(), Ready::of);
+        PlanDraw.Step[] steps = new PlanDraw.Step[work.accessCount()];
+        for (int k = 0; k < steps.length; k++) {
+            steps[k] = step(shared, work.access(k));
         }
-        PlanDraw.Job[] ready = new PlanDraw.Job[work.jobs().size()];
-        for (int j = 0; j < ready.length; j++) {
-            ready[j] = jobs.computeIfAbsent(work.jobs().get(j), this::job);
+        PlanDraw.Job[] jobs = new PlanDraw.Job[work.jobCount()];
+        for (int k = 0; k < jobs.length; k++) {
+            jobs[k] = job(shared, work.job(k));
         }
-        DrawnRange[] bought = new DrawnRange[work.toolsToBuy().size()];
-        for (int t = 0; t < bought.length; t++) {
-            bought[t] = tools.computeIfAbsent(work.toolsToBuy().get(t), this::tool);
+        DrawnRange[] tools = new DrawnRange[work.toolCount()];
+        for (int k = 0; k < tools.length; k++) {
+            tools[k] = tool(shared, work.tool(k));
         }
-        DrawnRange[] byNumber = new DrawnRange[numbers.size()];
-        for (int s = 0; s < paid.length; s++) {
-            byNumber[numberOf[s]] = again[s];
-        }
-        DrawnRange[][] reach = new DrawnRange[ready.length][];
-        for (int j = 0; j < ready.length; j++) {
-            reach[j] = paidOf(ready[j].reach(), byNumber);
-        }
-        return new PlanDraw(bought, paid, ready, reach);
+        return new PlanDraw(tools, steps, jobs);
     }
 
-    private static DrawnRange[] paidOf(int[] reach, DrawnRange[] byNumber) {
-        DrawnRange[] paid = new DrawnRange[reach.length];
-        int count = 0;
-        for (int number : reach) {
-            if (byNumber[number] != null) {
-                paid[count++] = byNumber[number];
-            }
+    private PlanDraw.Step step(Ready shared, int at) {
+        if (shared.steps()[at] == null) {
+            RepairPlan.PaidStep step = shared.parts().access().get(at);
+            DrawnRange hours = hours(step.hours().hours(), step.id(), "access:");
+            DrawnRange again = step.again().equals(step.hours()) ? hours
+                    : hours(step.again().hours(), step.id(), "access:");
+            shared.steps()[at] = new PlanDraw.Step(number(step.id()), hours, again);
         }
-        return count == reach.length ? paid : Arrays.copyOf(paid, count);
+        return shared.steps()[at];
     }
 
-    private Step step(RepairPlan.PaidStep step) {
-        DrawnRange hours = hours(step.hours().hours(), step.id(), "access:");
-        DrawnRange again = step.again().equals(step.hours()) ? hours
-                : hours(step.again().hours(), step.id(), "access:");
-        return new Step(number(step.id()), hours, again);
+    private PlanDraw.Job job(Ready shared, int at) {
+        if (shared.jobs()[at] == null) {
+            RepairPlan.Job job = shared.parts().jobs().get(at);
+            char[] price = points.column("parts:" + job.id());
+            BitSet reach = new BitSet();
+            job.access().forEach(step -> reach.set(number(step)));
+            shared.jobs()[at] = new PlanDraw.Job(
+                    pert.draw(job.parts().amount(), price),
+                    pert.draw(job.consumables().amount(), price),
+                    hours(job.hours().hours(), job.id(), "hours:"),
+                    reach,
+                    points.column("luck:" + job.id()),
+                    1 - job.success().value(),
+                    job.success().value() * job.comeback().value());
+        }
+        return shared.jobs()[at];
     }
 
-    private PlanDraw.Job job(RepairPlan.Job job) {
-        char[] price = points.column("parts:" + job.id());
-        return new PlanDraw.Job(
-                pert.draw(job.parts().amount(), price),
-                pert.draw(job.consumables().amount(), price),
-                hours(job.hours().hours(), job.id(), "hours:"),
-                job.access().stream().sorted().mapToInt(this::number).toArray(),
-                points.column("luck:" + job.id()),
-                1 - job.success().value(),
-                job.success().value() * job.comeback().value());
-    }
-
-    private DrawnRange tool(RepairPlan.Purchase tool) {
-        return pert.draw(tool.price().amount(), points.column("tool:" + tool.tool()));
+    private DrawnRange tool(Ready shared, int at) {
+        if (shared.tools()[at] == null) {
+            RepairPlan.Purchase tool = shared.parts().tools().get(at);
+            shared.tools()[at] = pert.draw(tool.price().amount(), points.column("tool:" + tool.tool()));
+        }
+        return shared.tools()[at];
     }
 
     private DrawnRange hours(Range book, String id, String column) {

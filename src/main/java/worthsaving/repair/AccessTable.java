@@ -26,8 +26,9 @@ final class AccessTable {
     /** Steps that make this one quicker, and by what factor; factors of 1 or more are left out. */
     final int[][] easers;
     final double[][] easing;
-    /** By step: as paid without easing, then by each of its easers. */
-    private final RepairPlan.PaidStep[][] paidSteps;
+    /** Every step as paid without easing, then by each of its easers. */
+    final RepairPlan.PaidStep[] paidSteps;
+    private final int[] firstPaid;
     private final Map<String, Integer> index = new HashMap<>();
 
     AccessTable(List<AccessStep> catalogue, Worker worker) {
@@ -48,13 +49,13 @@ final class AccessTable {
         closure = new BitSet[steps.length];
         easers = new int[steps.length][];
         easing = new double[steps.length][];
-        paidSteps = new RepairPlan.PaidStep[steps.length][];
+        firstPaid = new int[steps.length];
+        List<RepairPlan.PaidStep> all = new ArrayList<>();
         BitSet easingSteps = new BitSet();
         for (int s = 0; s < steps.length; s++) {
             hours[s] = steps[s].hours().mean().value() * worker.factor(steps[s].id());
-            BitSet all = union(steps[s].requires());
-            all.set(s);
-            closure[s] = all;
+            closure[s] = union(steps[s].requires());
+            closure[s].set(s);
             Map<String, Double> eased = steps[s].easedBy();
             easers[s] = eased.keySet().stream().filter(e -> eased.get(e) < 1).mapToInt(index::get).sorted().toArray();
             easing[s] = new double[easers[s].length];
@@ -64,10 +65,12 @@ final class AccessTable {
             }
             AccessStep step = steps[s];
             HoursRange again = closed.get(step.id()).hours();
-            paidSteps[s] = DoubleStream.concat(DoubleStream.of(1), Arrays.stream(easing[s]))
+            firstPaid[s] = all.size();
+            DoubleStream.concat(DoubleStream.of(1), Arrays.stream(easing[s]))
                     .mapToObj(factor -> paidStep(step, factor, open.contains(step.id()) ? again : null))
-                    .toArray(RepairPlan.PaidStep[]::new);
+                    .forEach(all::add);
         }
+        paidSteps = all.toArray(RepairPlan.PaidStep[]::new);
         if (easingSteps.cardinality() > MOST_EASING) {
             throw new IllegalArgumentException("at most " + MOST_EASING + " access steps can make others quicker, not "
                     + easingSteps.cardinality());
@@ -115,10 +118,14 @@ final class AccessTable {
     }
 
     /** @return position of the strongest paid one among the easers of the step, -1 when none is paid */
-    int easer(int step, BitSet paid) {
+    private int easer(int step, BitSet paid) {
+        return easer(step, Bits.of(paid, steps.length));
+    }
+
+    int easer(int step, long[] paid) {
         int strongest = -1;
         for (int e = 0; e < easers[step].length; e++) {
-            if (paid.get(easers[step][e]) && (strongest < 0 || easing[step][e] < easing[step][strongest])) {
+            if (Bits.get(paid, easers[step][e]) && (strongest < 0 || easing[step][e] < easing[step][strongest])) {
                 strongest = e;
             }
         }
@@ -134,9 +141,9 @@ final class AccessTable {
         return sum;
     }
 
-    /** The same object for the same easing, so that plans share what they have in common. */
-    RepairPlan.PaidStep paidStep(int step, int easer) {
-        return paidSteps[step][easer + 1];
+    /** Where in {@link #paidSteps} a step stands as it is eased. */
+    int paidStep(int step, int easer) {
+        return firstPaid[step] + easer + 1;
     }
 
     /** @param again hours of a step that is open now, when it has to be opened anew; null for another */

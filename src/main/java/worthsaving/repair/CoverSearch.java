@@ -1,115 +1,113 @@
 package worthsaving.repair;
 
-import java.util.BitSet;
-import worthsaving.repair.JobTable.Entry;
+import java.util.Arrays;
 
 /**
  * The cheapest set of jobs that closes a group of items, exactly: a weighted set cover with shared
- * fixed costs (steps and tools, paid once). Jobs without an alternative are taken at once. Every choice of
- * easing steps to pay is gone through; with that choice fixed each step has one price, and branch and bound
- * covers the items left.
+ * fixed costs (steps and tools, paid once). Every choice of easing steps to pay is gone through; with that
+ * choice fixed each step has one price. A job that by itself costs more than closing its items one by one,
+ * access included, is in no cheapest set; where this leaves an item one job, that is taken at once, and branch
+ * and bound covers the rest. Serves many groups one after the other, in one thread.
  */
 final class CoverSearch {
 
-    /** The jobs chosen, as ascending indices, and the steps paid for, easing ones included. */
-    record Cover(int[] jobs, BitSet paid) {}
+    /**
+     * What closes a group.
+     *
+     * @param jobs those chosen
+     * @param paid the steps they need, and the easing ones with what these require
+     */
+    record Cover(long[] jobs, long[] paid) {}
 
     private final JobTable table;
-    /** Jobs that alone close some item. */
-    private final BitSet forced = new BitSet();
-    private final BitSet forcedAccess = new BitSet();
-    private final BitSet forcedTools = new BitSet();
-    private final BitSet reach = new BitSet();
-    private final BitSet easing = new BitSet();
-    /** Null when the forced jobs close everything. */
+    private final Easing.Choices choices;
     private final OpenItems open;
-    private double best = Double.POSITIVE_INFINITY;
-    private int[] bestJobs = {};
-    private BitSet bestEasing;
+    /** By job that closes several items: what closing those of the group one by one costs at most. */
+    private final double[] oneByOne;
+    private final int[] shared;
+    private final int[] taken;
+    private final int[] left;
+    private double best;
+    private int[] bestJobs;
+    private Easing bestEasing;
 
-    /** @param items indices of the items, each closed by some job of the table */
-    CoverSearch(JobTable table, BitSet items) {
+    CoverSearch(JobTable table, Easing.Choices choices) {
         this.table = table;
-        BitSet left = (BitSet) items.clone();
-        for (int i = items.nextSetBit(0); i >= 0; i = items.nextSetBit(i + 1)) {
-            reach.or(table.reach[i]);
-            easing.or(table.easing[i]);
-            if (table.closedBy[i].length == 1) {
-                force(table.closedBy[i][0], left);
+        this.choices = choices;
+        open = new OpenItems(table);
+        oneByOne = new double[table.jobs.length];
+        shared = new int[table.jobs.length];
+        taken = new int[table.items.length];
+        left = new int[table.items.length];
+    }
+
+    /** @param group from the front, the items to close, each closed by some job of the table */
+    Cover cover(int[] group, int size) {
+        best = Double.POSITIVE_INFINITY;
+        int easers = 0;
+        for (int k = 0; k < size; k++) {
+            easers |= choices.ofItem(group[k]);
+        }
+        for (int choice = 0; choice >= 0; choice = choice == easers ? -1 : choice - easers & easers) {
+            Easing easing = choices.get(choice);
+            if (easing.possible && easing.paidCost < best) {
+                attempt(easing, group, size);
             }
         }
-        open = left.isEmpty() ? null : new OpenItems(table, left);
-    }
-
-    private void force(int job, BitSet left) {
-        Entry entry = table.jobs[job];
-        forced.set(job);
-        forcedAccess.or(entry.access());
-        for (int t : entry.tools()) {
-            forcedTools.set(t);
-        }
-        for (int i : entry.closes()) {
-            left.clear(i);
-        }
-    }
-
-    Cover run() {
-        int[] easers = Indices.of(easing);
-        for (int choice = 0; choice < 1 << easers.length; choice++) {
-            tryEasing(easers, choice);
+        long[] jobs = Bits.ofSize(table.jobs.length);
+        long[] paid = Bits.ofSize(table.access.size());
+        for (int s : bestEasing.paid) {
+            Bits.set(paid, s);
         }
         for (int j : bestJobs) {
-            forced.set(j);
-        }
-        BitSet paid = (BitSet) bestEasing.clone();
-        int[] jobs = new int[forced.cardinality()];
-        int count = 0;
-        for (int j = forced.nextSetBit(0); j >= 0; j = forced.nextSetBit(j + 1)) {
-            jobs[count++] = j;
-            paid.or(table.jobs[j].access());
+            Bits.set(jobs, j);
+            Bits.or(paid, table.accessOf[j]);
         }
         return new Cover(jobs, paid);
     }
 
-    private void tryEasing(int[] easers, int choice) {
-        BitSet eased = new BitSet();
-        BitSet out = new BitSet();
-        for (int e = 0; e < easers.length; e++) {
-            if ((choice >> e & 1) == 0) {
-                out.set(easers[e]);
+    private void attempt(Easing easing, int[] group, int size) {
+        open.begin(easing, group, size);
+        int sharing = barDear(easing, group, size);
+        double cost = easing.paidCost;
+        int takenCount = 0;
+        int leftCount = 0;
+        for (int k = 0; k < size && cost < best; k++) {
+            int only = open.only(group[k]);
+            if (only >= 0) {
+                cost += open.take(only);
+                taken[takenCount++] = only;
             } else {
-                eased.or(table.access.closure[easers[e]]);
+                left[leftCount++] = group[k];
             }
         }
-        if (eased.intersects(out) || forcedAccess.intersects(out)) {
-            return;
+        int[] more = cost < best ? open.cheapest(left, leftCount, best - cost) : null;
+        if (more != null) {
+            best = cost + open.cost();
+            bestJobs = Arrays.copyOf(more, more.length + takenCount);
+            System.arraycopy(taken, 0, bestJobs, more.length, takenCount);
+            bestEasing = easing;
         }
-        double[] stepCost = new double[table.access.size()];
-        for (int s = reach.nextSetBit(0); s >= 0; s = reach.nextSetBit(s + 1)) {
-            stepCost[s] = table.access.hours[s] * table.access.factor(s, eased) * table.rate;
-        }
-        BitSet paid = (BitSet) forcedAccess.clone();
-        paid.or(eased);
-        double cost = 0;
-        for (int s = paid.nextSetBit(0); s >= 0; s = paid.nextSetBit(s + 1)) {
-            cost += stepCost[s];
-        }
-        for (int t = forcedTools.nextSetBit(0); t >= 0; t = forcedTools.nextSetBit(t + 1)) {
-            cost += table.toolPrice[t];
-        }
-        for (int j = forced.nextSetBit(0); j >= 0; j = forced.nextSetBit(j + 1)) {
-            cost += table.jobs[j].direct();
-        }
-        if (cost < best && open == null) {
-            best = cost;
-            bestEasing = eased;
-        } else if (cost < best) {
-            OpenItems.Found found = open.cheapest(stepCost, paid, forcedTools, out, best - cost);
-            if (found != null) {
-                best = cost + found.cost();
-                bestJobs = found.jobs();
-                bestEasing = eased;
+        open.end(group, size, shared, sharing);
+    }
+
+    /** @return how many jobs that close several items close some of the group, in {@link #shared} */
+    private int barDear(Easing easing, int[] group, int size) {
+        int count = 0;
+        for (int k = 0; k < size; k++) {
+            for (int j : easing.multis[group[k]]) {
+                if (open.addOpen(j)) {
+                    shared[count++] = j;
+                    oneByOne[j] = 0;
+                }
+                oneByOne[j] += easing.alone[group[k]];
             }
         }
+        for (int k = 0; k < count; k++) {
+            if (table.direct[shared[k]] > oneByOne[shared[k]]) {
+                open.bar(shared[k]);
+            }
+        }
+        return count;
     }
 }

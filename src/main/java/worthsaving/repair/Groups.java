@@ -1,16 +1,14 @@
 package worthsaving.repair;
 
-import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.List;
 
 /** Splits failed items into groups that share neither job, access step nor tool to buy. */
 final class Groups {
 
-    private Groups() {}
-
     /** For each item, the items whose choice of job can bear on its own. */
-    static BitSet[] neighbours(JobTable table) {
+    private final long[][] neighbours;
+
+    Groups(JobTable table) {
         int items = table.items.length;
         BitSet[] touches = new BitSet[items];
         for (int i = 0; i < items; i++) {
@@ -25,39 +23,40 @@ final class Groups {
             }
             touches[i] = reach;
         }
-        BitSet[] neighbours = new BitSet[items];
+        neighbours = new long[items][];
         for (int i = 0; i < items; i++) {
-            neighbours[i] = new BitSet(items);
+            neighbours[i] = Bits.ofSize(items);
             for (int k = 0; k < items; k++) {
-                neighbours[i].set(k, touches[i].intersects(touches[k]));
+                if (touches[i].intersects(touches[k])) {
+                    Bits.set(neighbours[i], k);
+                }
             }
         }
-        return neighbours;
     }
 
-    static List<BitSet> split(BitSet failed, BitSet[] neighbours) {
-        List<BitSet> groups = new ArrayList<>();
-        BitSet left = (BitSet) failed.clone();
-        for (int i = left.nextSetBit(0); i >= 0; i = left.nextSetBit(i)) {
-            groups.add(connected(i, left, neighbours));
+    /**
+     * Takes the least item and all that it is connected with out of {@code left}.
+     *
+     * @param group filled from the front with their numbers
+     * @return how many they are, zero when nothing is left
+     */
+    int take(long[] left, int[] group) {
+        int first = Bits.next(left, 0);
+        if (first < 0) {
+            return 0;
         }
-        return groups;
-    }
-
-    /** Takes the item and all it is connected with out of {@code left}. */
-    private static BitSet connected(int item, BitSet left, BitSet[] neighbours) {
-        BitSet group = new BitSet(left.size());
-        BitSet edge = new BitSet(left.size());
-        edge.set(item);
-        left.clear(item);
-        for (int k = item; k >= 0; k = edge.nextSetBit(0)) {
-            edge.clear(k);
-            group.set(k);
-            BitSet near = (BitSet) neighbours[k].clone();
-            near.and(left);
-            edge.or(near);
-            left.andNot(near);
+        Bits.clear(left, first);
+        group[0] = first;
+        int found = 1;
+        for (int done = 0; done < found; done++) {
+            long[] near = neighbours[group[done]];
+            for (int w = 0; w < left.length; w++) {
+                for (long word = near[w] & left[w]; word != 0; word &= word - 1) {
+                    group[found++] = (w << 6) + Long.numberOfTrailingZeros(word);
+                }
+                left[w] &= ~near[w];
+            }
         }
-        return group;
+        return found;
     }
 }

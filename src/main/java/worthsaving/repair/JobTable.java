@@ -59,6 +59,10 @@ final class JobTable {
     final double[] toolPrice;
     final RepairPlan.Purchase[] purchases;
     final Entry[] jobs;
+    /** By job, what {@link Entry} says of it. */
+    final double[] direct;
+    final int[][] closes;
+    final long[][] accessOf;
     /** Indices of the jobs that close each item. */
     final int[][] closedBy;
     /** By item: the steps of the jobs that close it, with those that could ease them; the easing ones among these. */
@@ -102,6 +106,9 @@ final class JobTable {
                                 .filter(this::allowed)
                                 .map(this::remedyJob))
                 .toArray(Entry[]::new);
+        direct = Stream.of(jobs).mapToDouble(Entry::direct).toArray();
+        closes = Stream.of(jobs).map(Entry::closes).toArray(int[][]::new);
+        accessOf = Stream.of(jobs).map(job -> Bits.of(job.access(), access.size())).toArray(long[][]::new);
         closedBy = closedBy();
         reach = new BitSet[items.length];
         easing = new BitSet[items.length];

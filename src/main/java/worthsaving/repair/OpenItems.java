@@ -1,7 +1,6 @@
 package worthsaving.repair;
 
 import java.util.Arrays;
-import java.util.BitSet;
 import worthsaving.repair.JobTable.Entry;
 
 /**
@@ -14,167 +13,231 @@ import worthsaving.repair.JobTable.Entry;
  */
 final class OpenItems {
 
-    /** @param cost of the jobs, with the steps and tools that were not paid before */
-    record Found(double cost, int[] jobs) {}
+    private static final int[] NONE = {};
 
     private final JobTable table;
-    private final int[] jobIndex;
-    private final double[] direct;
-    /** Items closed by each job, as positions; jobs that close each item, as positions. */
-    private final int[][] closes;
-    private final int[][] closedBy;
     private final int[] openOf;
-    private final boolean[] chosen;
     /** Above zero while a job is out of the question in this part of the search. */
     private final int[] barred;
+    /** Above zero while an item is closed or not asked for. */
     private final int[] covered;
     private final int[] paid;
     private final int[] bought;
-    private double[] stepCost;
+    /** The jobs put on the way to this part of the search. */
+    private final int[] put;
+    private final double[] alone;
+    /** By depth of the search: unpaid access and tools of each job, and the jobs dropped there. */
+    private double[][] unpaidAt = {};
+    private int[][] droppedAt = {};
+    private Easing easing;
+    private int[] items;
+    private int itemCount;
+    private int[] jobs;
+    private int jobCount;
     private double best;
-    private boolean[] bestChosen;
+    private int[] bestJobs;
 
-    OpenItems(JobTable table, BitSet items) {
+    OpenItems(JobTable table) {
         this.table = table;
-        int[] item = Indices.of(items);
-        BitSet jobs = new BitSet();
-        for (int i : item) {
-            for (int j : table.closedBy[i]) {
-                jobs.set(j);
-            }
-        }
-        jobIndex = Indices.of(jobs);
-        direct = new double[jobIndex.length];
-        closes = new int[jobIndex.length][];
-        openOf = new int[jobIndex.length];
-        for (int j = 0; j < jobIndex.length; j++) {
-            Entry entry = table.jobs[jobIndex[j]];
-            direct[j] = entry.direct();
-            closes[j] = Indices.positions(entry.closes(), item);
-            openOf[j] = closes[j].length;
-        }
-        closedBy = new int[item.length][];
-        for (int i = 0; i < item.length; i++) {
-            closedBy[i] = Indices.positions(table.closedBy[item[i]], jobIndex);
-        }
-        chosen = new boolean[jobIndex.length];
-        barred = new int[jobIndex.length];
-        covered = new int[item.length];
+        openOf = new int[table.jobs.length];
+        barred = new int[table.jobs.length];
+        covered = new int[table.items.length];
+        Arrays.fill(covered, 1);
         paid = new int[table.access.size()];
         bought = new int[table.tools.length];
+        put = new int[table.items.length];
+        alone = new double[table.items.length];
+        jobs = new int[table.jobs.length];
+    }
+
+    /** Nothing is closed, and nothing paid but the easing steps. */
+    void begin(Easing chosen, int[] group, int size) {
+        easing = chosen;
+        Arrays.fill(paid, 0);
+        Arrays.fill(bought, 0);
+        for (int s : chosen.paid) {
+            paid[s] = 1;
+        }
+        for (int k = 0; k < size; k++) {
+            covered[group[k]] = 0;
+            for (int j : chosen.singles[group[k]]) {
+                openOf[j] = 1;
+            }
+        }
+    }
+
+    /** Leaves no trace for the next search. */
+    void end(int[] group, int size, int[] sharing, int sharingCount) {
+        for (int k = 0; k < size; k++) {
+            covered[group[k]] = 1;
+        }
+        for (int k = 0; k < sharingCount; k++) {
+            openOf[sharing[k]] = 0;
+            barred[sharing[k]] = 0;
+        }
+    }
+
+    /** One more open item of a job; true when it is the first. */
+    boolean addOpen(int job) {
+        return openOf[job]++ == 0;
+    }
+
+    void bar(int job) {
+        barred[job]++;
+    }
+
+    /** The one job that may close an item, -1 when several may or none. */
+    int only(int item) {
+        int[] singles = easing.singles[item];
+        if (singles.length != 1) {
+            return -1;
+        }
+        for (int j : easing.multis[item]) {
+            if (barred[j] == 0) {
+                return -1;
+            }
+        }
+        return singles[0];
+    }
+
+    /** @return what the job costs with what it needs and is not paid yet */
+    double take(int job) {
+        double cost = table.direct[job] + unpaid(job);
+        put(job, 1);
+        return cost;
     }
 
     /**
-     * @param stepCost by step
-     * @param paidBefore steps that cost nothing more
-     * @param boughtBefore tools that cost nothing more
-     * @param out steps that may not be paid
+     * @param left from the front, the items still open
      * @param limit only what is cheaper counts
      * @return null when nothing is
      */
-    Found cheapest(double[] stepCost, BitSet paidBefore, BitSet boughtBefore, BitSet out, double limit) {
-        this.stepCost = stepCost;
+    int[] cheapest(int[] left, int count, double limit) {
         best = limit;
-        bestChosen = null;
-        for (int s = 0; s < paid.length; s++) {
-            paid[s] = paidBefore.get(s) ? 1 : 0;
+        bestJobs = null;
+        if (count == 0) {
+            best = 0;
+            return NONE;
         }
-        for (int t = 0; t < bought.length; t++) {
-            bought[t] = boughtBefore.get(t) ? 1 : 0;
+        items = left;
+        itemCount = count;
+        gatherJobs();
+        if (unpaidAt.length <= count) {
+            unpaidAt = new double[count + 1][table.jobs.length];
+            droppedAt = new int[count + 1][table.jobs.length];
         }
-        for (int j = 0; j < jobIndex.length; j++) {
-            barred[j] = table.jobs[jobIndex[j]].access().intersects(out) ? 1 : 0;
-        }
-        search(0);
-        if (bestChosen == null) {
-            return null;
-        }
-        int[] jobs = new int[jobIndex.length];
-        int count = 0;
-        for (int j = 0; j < jobs.length; j++) {
-            if (bestChosen[j]) {
-                jobs[count++] = jobIndex[j];
-            }
-        }
-        return new Found(best, Arrays.copyOf(jobs, count));
+        search(0, 0);
+        return bestJobs;
     }
 
-    private void search(double cost) {
-        double[] unpaid = new double[direct.length];
-        for (int j = 0; j < unpaid.length; j++) {
+    /** Of the last {@link #cheapest}. */
+    double cost() {
+        return best;
+    }
+
+    private void gatherJobs() {
+        jobCount = 0;
+        for (int k = 0; k < itemCount; k++) {
+            for (int j : easing.singles[items[k]]) {
+                jobs[jobCount++] = j;
+            }
+        }
+        int singles = jobCount;
+        for (int k = 0; k < itemCount; k++) {
+            for (int j : easing.multis[items[k]]) {
+                if (barred[j] == 0 && !among(j, singles)) {
+                    jobs[jobCount++] = j;
+                }
+            }
+        }
+    }
+
+    private boolean among(int job, int from) {
+        for (int a = from; a < jobCount; a++) {
+            if (jobs[a] == job) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void search(int depth, double cost) {
+        double[] unpaid = unpaidAt[depth];
+        for (int a = 0; a < jobCount; a++) {
+            int j = jobs[a];
             if (barred[j] == 0 && openOf[j] > 0) {
                 unpaid[j] = unpaid(j);
             }
         }
-        boolean[] dropped = drop(unpaid);
+        int dropped = drop(unpaid, droppedAt[depth]);
         int next = -1;
         int fewest = Integer.MAX_VALUE;
         int most = 0;
         double directBound = 0;
         double sharedBound = 0;
-        for (int i = 0; i < covered.length; i++) {
+        for (int k = 0; k < itemCount; k++) {
+            int i = items[k];
             if (covered[i] > 0) {
                 continue;
             }
-            int jobs = 0;
+            int count = 0;
             double least = Double.POSITIVE_INFINITY;
             double shared = Double.POSITIVE_INFINITY;
-            for (int j : closedBy[i]) {
+            for (int j : easing.closers[i]) {
                 if (barred[j] == 0) {
-                    jobs++;
-                    least = Math.min(least, direct[j] / openOf[j]);
+                    count++;
+                    least = Math.min(least, table.direct[j] / openOf[j]);
                     shared = Math.min(shared, unpaid[j]);
                 }
             }
-            if (jobs < fewest) {
-                fewest = jobs;
+            if (count < fewest) {
+                fewest = count;
                 next = i;
             }
-            most = Math.max(most, jobs);
+            most = Math.max(most, count);
             directBound += least;
             sharedBound = Math.max(sharedBound, shared);
         }
         if (next < 0) {
-            if (cost < best) {
-                best = cost;
-                bestChosen = chosen.clone();
-            }
+            keep(depth, cost);
         } else if (fewest > 0 && cost + directBound + sharedBound < best) {
             if (most == 1) {
-                takeAll(cost);
+                takeAll(depth, cost);
             } else {
-                branch(next, cost, unpaid);
+                branch(next, depth, cost, unpaid);
             }
         }
-        for (int j = 0; j < dropped.length; j++) {
-            barred[j] -= dropped[j] ? 1 : 0;
+        for (int d = 0; d < dropped; d++) {
+            barred[droppedAt[depth][d]]--;
+        }
+    }
+
+    private void keep(int count, double cost) {
+        if (cost < best) {
+            best = cost;
+            bestJobs = Arrays.copyOf(put, count);
         }
     }
 
     /** Every open item has one job left: most failure patterns are at this point as soon as the dear units are dropped. */
-    private void takeAll(double cost) {
+    private void takeAll(int depth, double cost) {
         double sum = cost;
-        int[] taken = new int[covered.length];
-        int count = 0;
-        for (int i = 0; i < covered.length; i++) {
-            if (covered[i] == 0) {
-                int j = only(i);
-                sum += direct[j] + unpaid(j);
-                put(j, 1);
-                taken[count++] = j;
+        int count = depth;
+        for (int k = 0; k < itemCount; k++) {
+            if (covered[items[k]] == 0) {
+                int j = onlyLeft(items[k]);
+                put[count++] = j;
+                sum += take(j);
             }
         }
-        if (sum < best) {
-            best = sum;
-            bestChosen = chosen.clone();
-        }
-        while (count > 0) {
-            put(taken[--count], -1);
+        keep(count, sum);
+        while (count > depth) {
+            put(put[--count], -1);
         }
     }
 
-    private int only(int item) {
-        for (int j : closedBy[item]) {
+    private int onlyLeft(int item) {
+        for (int j : easing.closers[item]) {
             if (barred[j] == 0) {
                 return j;
             }
@@ -182,58 +245,73 @@ final class OpenItems {
         throw new IllegalStateException("no job is left for an open item");
     }
 
-    /** Bars jobs dearer by themselves than closing each of their open items alone. */
-    private boolean[] drop(double[] unpaid) {
-        double[] alone = new double[covered.length];
-        Arrays.fill(alone, Double.POSITIVE_INFINITY);
-        for (int j = 0; j < unpaid.length; j++) {
+    /** Bars jobs dearer by themselves than closing each of their open items alone; gives their number. */
+    private int drop(double[] unpaid, int[] dropped) {
+        for (int k = 0; k < itemCount; k++) {
+            alone[items[k]] = Double.POSITIVE_INFINITY;
+        }
+        boolean several = false;
+        for (int a = 0; a < jobCount; a++) {
+            int j = jobs[a];
             if (barred[j] == 0 && openOf[j] == 1) {
-                for (int i : closes[j]) {
-                    alone[i] = Math.min(alone[i], direct[j] + unpaid[j]);
-                }
+                int i = openItem(j);
+                alone[i] = Math.min(alone[i], table.direct[j] + unpaid[j]);
+            } else {
+                several |= openOf[j] > 1;
             }
         }
-        boolean[] dropped = new boolean[unpaid.length];
-        for (int j = 0; j < unpaid.length; j++) {
+        int count = 0;
+        for (int a = 0; a < jobCount && several; a++) {
+            int j = jobs[a];
             if (barred[j] == 0 && openOf[j] > 1) {
                 double each = 0;
-                for (int i : closes[j]) {
+                for (int i : table.closes[j]) {
                     each += covered[i] == 0 ? alone[i] : 0;
                 }
-                dropped[j] = direct[j] > each;
-                barred[j] += dropped[j] ? 1 : 0;
+                if (table.direct[j] > each) {
+                    barred[j]++;
+                    dropped[count++] = j;
+                }
             }
         }
-        return dropped;
+        return count;
     }
 
-    private void branch(int item, double cost, double[] unpaid) {
-        int[] jobs = closedBy[item];
-        boolean[] tried = new boolean[jobs.length];
-        for (int k = cheapest(jobs, unpaid); k >= 0; k = cheapest(jobs, unpaid)) {
-            int j = jobs[k];
+    private int openItem(int job) {
+        for (int i : table.closes[job]) {
+            if (covered[i] == 0) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("a job was said to have an open item");
+    }
+
+    private void branch(int item, int depth, double cost, double[] unpaid) {
+        int[] tried = new int[easing.closers[item].length];
+        int count = 0;
+        for (int j = cheapest(item, unpaid); j >= 0; j = cheapest(item, unpaid)) {
             put(j, 1);
-            search(cost + direct[j] + unpaid[j]);
+            put[depth] = j;
+            search(depth + 1, cost + table.direct[j] + unpaid[j]);
             put(j, -1);
             // Every set with this job has now been seen, so it is out for the rest of this branch.
             barred[j]++;
-            tried[k] = true;
+            tried[count++] = j;
         }
-        for (int k = 0; k < jobs.length; k++) {
-            barred[jobs[k]] -= tried[k] ? 1 : 0;
+        while (count > 0) {
+            barred[tried[--count]]--;
         }
     }
 
-    private int cheapest(int[] among, double[] unpaid) {
+    private int cheapest(int item, double[] unpaid) {
         int found = -1;
         double least = Double.POSITIVE_INFINITY;
-        for (int k = 0; k < among.length; k++) {
-            int j = among[k];
+        for (int j : easing.closers[item]) {
             if (barred[j] == 0) {
-                double cost = (direct[j] + unpaid[j]) / openOf[j];
+                double cost = (table.direct[j] + unpaid[j]) / openOf[j];
                 if (cost < least) {
                     least = cost;
-                    found = k;
+                    found = j;
                 }
             }
         }
@@ -241,11 +319,11 @@ final class OpenItems {
     }
 
     private double unpaid(int job) {
-        Entry entry = table.jobs[jobIndex[job]];
+        Entry entry = table.jobs[job];
         double sum = 0;
         for (int s : entry.steps()) {
             if (paid[s] == 0) {
-                sum += stepCost[s];
+                sum += easing.stepCost[s];
             }
         }
         for (int t : entry.tools()) {
@@ -257,19 +335,18 @@ final class OpenItems {
     }
 
     private void put(int job, int sign) {
-        Entry entry = table.jobs[jobIndex[job]];
-        chosen[job] = sign > 0;
+        Entry entry = table.jobs[job];
         for (int s : entry.steps()) {
             paid[s] += sign;
         }
         for (int t : entry.tools()) {
             bought[t] += sign;
         }
-        for (int i : closes[job]) {
+        for (int i : table.closes[job]) {
             boolean was = covered[i] == 0;
             covered[i] += sign;
             if (was != (covered[i] == 0)) {
-                for (int j : closedBy[i]) {
+                for (int j : easing.closers[i]) {
                     openOf[j] -= sign;
                 }
             }

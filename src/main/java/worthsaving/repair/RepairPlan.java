@@ -104,8 +104,8 @@ public record RepairPlan(
 
     /** The same without the names of what had failed. */
     public RepairWork work() {
-        return new RepairWork(jobs, access, toolsToBuy, separateHours.value(), meanHours.value(), meanCost.amount(),
-                comebackReserve.amount());
+        return new RepairWork(new WorkParts(jobs, access, toolsToBuy), separateHours.value(), meanHours.value(),
+                meanCost.amount(), comebackReserve.amount());
     }
 
     /** Hours saved by paying shared access once. */

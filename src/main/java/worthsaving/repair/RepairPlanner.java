@@ -1,18 +1,15 @@
 package worthsaving.repair;
 
-import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.concurrent.atomic.AtomicReferenceArray;
 import worthsaving.catalog.Catalogue;
 import worthsaving.catalog.FailureItem;
 import worthsaving.quantity.Hours;
 import worthsaving.quantity.Probability;
-import worthsaving.repair.CoverSearch.Cover;
 
 /**
  * Finds the cheapest way to mend any set of failed items, exactly.
@@ -31,11 +28,7 @@ import worthsaving.repair.CoverSearch.Cover;
 public final class RepairPlanner {
 
     private final JobTable table;
-    private final PlanWriter writer;
-    private final BitSet[] neighbours;
-    private final BitSet unmendable = new BitSet();
-    /** By item, empty until asked for; any thread finds the same. */
-    private final AtomicReferenceArray<Cover> alone;
+    private final PlanTables tables;
 
     /** @throws IllegalArgumentException if a price is not in the workshop's currency */
     public RepairPlanner(Catalogue catalogue, Workshop workshop) {
@@ -51,12 +44,7 @@ public final class RepairPlanner {
      */
     public RepairPlanner(Catalogue catalogue, Workshop workshop, Set<String> open) {
         table = new JobTable(catalogue, workshop, OpenAccess.closure(catalogue.accessSteps(), open));
-        writer = new PlanWriter(table);
-        neighbours = Groups.neighbours(table);
-        alone = new AtomicReferenceArray<>(table.items.length);
-        for (int i = 0; i < table.items.length; i++) {
-            unmendable.set(i, table.closedBy[i].length == 0);
-        }
+        tables = new PlanTables(table);
     }
 
     /**
@@ -65,33 +53,23 @@ public final class RepairPlanner {
      * @throws IllegalArgumentException if an id is not an item of the catalogue
      */
     public PlanResult find(Set<String> failedItems) {
-        BitSet failed = indices(failedItems);
-        Optional<RepairWork> work = work(failed);
+        int[] failed = failedItems.stream().mapToInt(this::index).sorted().toArray();
+        BitSet all = new BitSet();
+        all.set(0, failed.length);
+        Optional<RepairWork> work = new PatternPlanner(tables, failed).work(all);
         return work.isPresent()
-                ? new PlanResult.Planned(writer.plan(failedItems, work.get()))
+                ? new PlanResult.Planned(tables.writer.plan(failedItems, work.get()))
                 : new PlanResult.Infeasible(new Restrictions(table).unmendable(failed));
     }
 
     /**
-     * For many sets of the items of one car.
+     * For many sets of the items of one car, in one thread.
      *
      * @param items ids of its items
      * @throws IllegalArgumentException if an id is not an item of the catalogue
      */
     public PatternPlanner over(List<String> items) {
-        return new PatternPlanner(this, items.stream().mapToInt(this::index).toArray());
-    }
-
-    /** @return empty when an item is closed by no job */
-    Optional<RepairWork> work(BitSet failed) {
-        if (failed.intersects(unmendable)) {
-            return Optional.empty();
-        }
-        List<Cover> covers = new ArrayList<>();
-        for (BitSet group : Groups.split(failed, neighbours)) {
-            covers.add(cover(group));
-        }
-        return Optional.of(writer.work(covers));
+        return new PatternPlanner(tables, items.stream().mapToInt(this::index).toArray());
     }
 
     /**
@@ -155,29 +133,6 @@ public final class RepairPlanner {
     /** A plan of this planner line by line. */
     public Quote quote(RepairPlan plan) {
         return new QuoteWriter(table).write(plan);
-    }
-
-    private Cover cover(BitSet group) {
-        return group.cardinality() == 1 ? alone(group) : new CoverSearch(table, group).run();
-    }
-
-    /** Items that share nothing with what else has failed are the rule, and soon all known. */
-    private Cover alone(BitSet item) {
-        int i = item.nextSetBit(0);
-        Cover known = alone.get(i);
-        if (known == null) {
-            known = new CoverSearch(table, item).run();
-            alone.set(i, known);
-        }
-        return known;
-    }
-
-    private BitSet indices(Set<String> ids) {
-        BitSet set = new BitSet(table.items.length);
-        for (String id : ids) {
-            set.set(index(id));
-        }
-        return set;
     }
 
     private int index(String id) {

@@ -1,7 +1,6 @@
 package worthsaving.repair;
 
 import java.util.ArrayList;
-import java.util.BitSet;
 import java.util.List;
 import java.util.stream.Collectors;
 import worthsaving.catalog.FailureItem;
@@ -17,9 +16,10 @@ final class Restrictions {
         this.table = table;
     }
 
-    List<Unmendable> unmendable(BitSet failed) {
+    /** @param failed numbers of items, ascending */
+    List<Unmendable> unmendable(int[] failed) {
         List<Unmendable> stuck = new ArrayList<>();
-        for (int i = failed.nextSetBit(0); i >= 0; i = failed.nextSetBit(i + 1)) {
+        for (int i : failed) {
             if (table.closedBy[i].length == 0) {
                 stuck.add(explain(table.items[i]));
             }

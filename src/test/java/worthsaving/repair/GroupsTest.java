@@ -2,6 +2,7 @@ package worthsaving.repair;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Map;
@@ -23,9 +24,18 @@ class GroupsTest {
         JobTable table = new JobTable(trade.catalogue(), shop);
         BitSet all = new BitSet();
         all.set(0, table.items.length);
-        return Groups.split(all, Groups.neighbours(table)).stream()
-                .map(group -> group.stream().mapToObj(i -> table.items[i].id()).collect(Collectors.toSet()))
-                .collect(Collectors.toSet());
+        return Set.copyOf(split(table, all));
+    }
+
+    private static List<Set<String>> split(JobTable table, BitSet failed) {
+        Groups groups = new Groups(table);
+        long[] left = Bits.of(failed, table.items.length);
+        int[] group = new int[table.items.length];
+        List<Set<String>> all = new ArrayList<>();
+        for (int size = groups.take(left, group); size > 0; size = groups.take(left, group)) {
+            all.add(IntStream.of(group).limit(size).mapToObj(i -> table.items[i].id()).collect(Collectors.toSet()));
+        }
+        return all;
     }
 
     @Test
@@ -82,8 +92,7 @@ class GroupsTest {
                 .forEach(id -> failed.set(table.itemIndex.get(id)));
         Set<String> all = new TreeSet<>();
         double apart = 0;
-        for (BitSet group : Groups.split(failed, Groups.neighbours(table))) {
-            Set<String> ids = group.stream().mapToObj(i -> table.items[i].id()).collect(Collectors.toSet());
+        for (Set<String> ids : split(table, failed)) {
             all.addAll(ids);
             apart += planner.plan(ids).expectedCost().amount();
         }

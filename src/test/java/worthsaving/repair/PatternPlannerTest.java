@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import worthsaving.catalog.FailureItem;
 import worthsaving.quantity.Money;
 
 class PatternPlannerTest {
@@ -24,11 +25,18 @@ class PatternPlannerTest {
 
         Optional<RepairWork> work = planner.over(items).work(all);
 
-        assertThat(work).isEqualTo(planner.find(trade.failed()).found().map(RepairPlan::work));
+        Optional<RepairPlan> plan = planner.find(trade.failed()).found();
+        assertThat(work.map(RepairWork::jobs)).isEqualTo(plan.map(RepairPlan::jobs));
+        assertThat(work.map(RepairWork::access)).isEqualTo(plan.map(RepairPlan::access));
+        assertThat(work.map(RepairWork::toolsToBuy)).isEqualTo(plan.map(RepairPlan::toolsToBuy));
+        assertThat(work.map(RepairWork::cost)).isEqualTo(plan.map(p -> p.meanCost().amount()));
+        assertThat(work.map(RepairWork::hours)).isEqualTo(plan.map(p -> p.meanHours().value()));
+        assertThat(work.map(RepairWork::separateHours)).isEqualTo(plan.map(p -> p.separateHours().value()));
+        assertThat(work.map(RepairWork::reserve)).isEqualTo(plan.map(p -> p.comebackReserve().amount()));
     }
 
     @Test
-    void two_plans_share_the_objects_they_have_in_common() {
+    void two_plans_name_the_same_parts() {
         Trade trade = new Trade()
                 .step("PAN", 2)
                 .item("PUMP", 1, 10, "PAN")
@@ -41,8 +49,10 @@ class PatternPlannerTest {
         RepairWork one = planner.work(pump).orElseThrow();
         RepairWork two = planner.work(both).orElseThrow();
 
-        assertThat(two.access().get(0)).isSameAs(one.access().get(0));
-        assertThat(two.jobs()).anyMatch(job -> job == one.jobs().get(0));
+        assertThat(two.parts()).isSameAs(one.parts());
+        assertThat(one.accessCount()).isEqualTo(1);
+        assertThat(two.access(0)).isEqualTo(one.access(0));
+        assertThat(two.job(1)).isEqualTo(one.job(0));
     }
 
     @Test
@@ -52,8 +62,29 @@ class PatternPlannerTest {
                 .work(new BitSet())
                 .orElseThrow();
 
-        assertThat(work).isEqualTo(new RepairWork(List.of(), List.of(), List.of(), 0, 0, 0, 0));
+        assertThat(work.jobs()).isEmpty();
+        assertThat(work.access()).isEmpty();
+        assertThat(work.toolsToBuy()).isEmpty();
         assertThat(work.expectedCost()).isZero();
+    }
+
+    @Test
+    void what_was_planned_before_leaves_no_trace() {
+        int compared = 0;
+        for (int n = 0; n < 200; n++) {
+            RandomTrade trade = RandomTrade.numbered(4_000 + n);
+            RepairPlanner planner = new RepairPlanner(trade.catalogue(), trade.workshop());
+            List<String> items = trade.catalogue().items().stream().map(FailureItem::id).toList();
+            PatternPlanner used = planner.over(items);
+            for (int pattern = 1; pattern < 1 << Math.min(6, items.size()); pattern++) {
+                BitSet failed = BitSet.valueOf(new long[] {pattern});
+                Optional<RepairWork> fresh = planner.over(items).work(failed);
+
+                assertThat(used.work(failed).map(RepairWork::expectedCost)).isEqualTo(fresh.map(RepairWork::expectedCost));
+                compared += fresh.isPresent() ? 1 : 0;
+            }
+        }
+        assertThat(compared).isGreaterThan(2_000);
     }
 
     @Test
