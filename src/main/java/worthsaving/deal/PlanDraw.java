@@ -1,6 +1,6 @@
 package worthsaving.deal;
 
-import java.util.BitSet;
+import worthsaving.repair.RepairWork;
 
 /**
  * A repair plan made ready for drawing: money and hours of each job at each point.
@@ -11,38 +11,21 @@ import java.util.BitSet;
  */
 final class PlanDraw {
 
-    /**
-     * A job in any plan.
-     *
-     * @param reach numbers of the access steps it needs
-     * @param luck levels that decide whether it has to be done again
-     */
-    record Job(DrawnRange parts, DrawnRange consumables, DrawnRange hours, BitSet reach, char[] luck, double fails,
-            double comesBack) {}
-
-    /**
-     * An access step as some plans pay it.
-     *
-     * @param number the same however it is eased
-     */
-    record Step(int number, DrawnRange hours, DrawnRange again) {}
-
-    private final DrawnRange[] tools;
-    private final Step[] access;
-    private final Job[] jobs;
+    private final RepairWork work;
+    private final DrawnParts parts;
     private double meanCash;
     private double meanHours;
     private double meanBackCash;
     private double meanBackHours;
 
-    PlanDraw(DrawnRange[] tools, Step[] access, Job[] jobs) {
-        this.tools = tools;
-        this.access = access;
-        this.jobs = jobs;
-        for (Step step : access) {
-            meanHours += step.hours().mean();
+    PlanDraw(RepairWork work, DrawnParts parts) {
+        this.work = work;
+        this.parts = parts;
+        for (int k = 0; k < work.accessCount(); k++) {
+            meanHours += parts.access(work.access(k)).hours().mean();
         }
-        for (Job job : jobs) {
+        for (int k = 0; k < work.jobCount(); k++) {
+            DrawnParts.Job job = parts.job(work.job(k));
             double cash = job.parts().mean() + job.consumables().mean();
             double again = job.hours().mean() + meanAgain(job);
             meanCash += (1 + job.fails()) * cash;
@@ -50,17 +33,34 @@ final class PlanDraw {
             meanBackCash += job.comesBack() * cash;
             meanBackHours += job.comesBack() * again;
         }
-        for (DrawnRange tool : tools) {
-            meanCash += tool.mean();
+        for (int k = 0; k < work.toolCount(); k++) {
+            meanCash += parts.tool(work.tool(k)).mean();
         }
     }
 
-    private double meanAgain(Job job) {
+    private double meanAgain(DrawnParts.Job job) {
         double sum = 0;
-        for (Step step : access) {
-            sum += job.reach().get(step.number()) ? step.again().mean() : 0;
+        for (int k = 0; k < work.accessCount(); k++) {
+            sum += job.reach()[work.access(k)] ? parts.access(work.access(k)).again().mean() : 0;
         }
         return sum;
+    }
+
+    /** Hours at a point of opening anew what a job needs. */
+    double again(DrawnParts.Job job, int point) {
+        double sum = 0;
+        for (int k = 0; k < work.accessCount(); k++) {
+            sum += job.reach()[work.access(k)] ? parts.access(work.access(k)).again().at(point) : 0;
+        }
+        return sum;
+    }
+
+    RepairWork work() {
+        return work;
+    }
+
+    DrawnParts parts() {
+        return parts;
     }
 
     double meanCash() {
@@ -77,46 +77,5 @@ final class PlanDraw {
 
     double meanBackHours() {
         return meanBackHours;
-    }
-
-    void draw(RepairDraws into, int from, int to) {
-        for (int i = from; i < to; i++) {
-            draw(into, i);
-        }
-    }
-
-    private void draw(RepairDraws into, int i) {
-        double allCash = 0;
-        double allHours = 0;
-        for (DrawnRange tool : tools) {
-            allCash += tool.at(i);
-        }
-        for (Step step : access) {
-            allHours += step.hours().at(i);
-        }
-        for (Job job : jobs) {
-            double cash = job.parts().at(i) + job.consumables().at(i);
-            double hours = job.hours().at(i);
-            double luck = (job.luck()[i] + 0.5) / job.luck().length;
-            allCash += cash;
-            allHours += hours;
-            if (luck < job.fails()) {
-                allCash += cash;
-                allHours += hours + again(job, i);
-            } else if (luck < job.fails() + job.comesBack()) {
-                into.backCash()[i] += cash;
-                into.backHours()[i] += hours + again(job, i);
-            }
-        }
-        into.cash()[i] = allCash;
-        into.hours()[i] = allHours;
-    }
-
-    private double again(Job job, int point) {
-        double sum = 0;
-        for (Step step : access) {
-            sum += job.reach().get(step.number()) ? step.again().at(point) : 0;
-        }
-        return sum;
     }
 }

@@ -51,8 +51,9 @@ public final class PreparedDeal {
         this.value = new double[atoms];
         char[] column = points.column(VALUE);
         Arrays.setAll(value, i -> byLevel[column[i]]);
-        this.repair = RepairDraws.ofSize(atoms);
-        this.plans = draw(points);
+        PlanDraws draws = new PlanDraws(deal.labour(), points, pert);
+        this.plans = plans(draws);
+        this.repair = draws.draw(runs(), plans, atoms);
     }
 
     private PreparedDeal(PreparedDeal other, DealCase deal, Allotment allotment, double factor) {
@@ -197,20 +198,21 @@ public final class PreparedDeal {
                 TermDraws.name(Term.PARTOUT_GROSS), TermDraws.name(Term.PARTS_PRICE));
     }
 
-    private List<Optional<PlanDraw>> draw(QuasiPoints points) {
-        PlanDraws draws = new PlanDraws(deal.labour(), points, pert);
+    private List<Optional<PlanDraw>> plans(PlanDraws draws) {
         Function<BitSet, Optional<RepairWork>> work = deal.repairs().over(deal.patterns().items());
-        List<Optional<RepairWork>> works = patterns.patterns().stream().map(work).toList();
-        List<Optional<PlanDraw>> byPattern = works.stream().map(found -> found.map(draws::of)).toList();
-        List<Optional<PlanDraw>> drawn = new ArrayList<>();
-        for (int r = 0; r < runs().size(); r++) {
-            Run run = runs().get(r);
-            Optional<PlanDraw> plan = byPattern.get(patterns.ofRun()[r]);
-            plan.ifPresent(p -> p.draw(repair, run.from(), run.to()));
-            drawn.add(plan);
-            tools.add(works.get(patterns.ofRun()[r]).map(RepairWork::toolsToBuy).orElse(List.of()));
+        List<Optional<PlanDraw>> byPattern = new ArrayList<>(patterns.patterns().size());
+        List<List<RepairPlan.Purchase>> toolsOf = new ArrayList<>(patterns.patterns().size());
+        for (BitSet pattern : patterns.patterns()) {
+            Optional<RepairWork> found = work.apply(pattern);
+            byPattern.add(found.map(draws::of));
+            toolsOf.add(found.map(RepairWork::toolsToBuy).orElse(List.of()));
         }
-        return List.copyOf(drawn);
+        List<Optional<PlanDraw>> byRun = new ArrayList<>(runs().size());
+        for (int r = 0; r < runs().size(); r++) {
+            byRun.add(byPattern.get(patterns.ofRun()[r]));
+            tools.add(toolsOf.get(patterns.ofRun()[r]));
+        }
+        return List.copyOf(byRun);
     }
 
     private static int powerOfTwo(int atLeast) {

@@ -2,6 +2,7 @@ package worthsaving.deal;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.hipparchus.random.SobolSequenceGenerator;
 import worthsaving.quantity.Seed;
 
@@ -40,8 +41,17 @@ final class QuasiPoints {
         }
     }
 
+    /** A column is 8 kB at the usual number of points, and cars have hundreds in common. */
+    private record Column(String name, int dimension) {}
+
+    private record Book(int points, Seed seed, Map<Column, char[]> columns) {}
+
+    /** Of the last number of points and seed asked for; more than one is rarely in use. */
+    private static volatile Book lastBook = new Book(0, Seed.DEFAULT, Map.of());
+
     private final int points;
     private final Seed seed;
+    private final Map<Column, char[]> columns;
     private final Map<String, char[]> given = new HashMap<>();
     private final boolean[] taken = new boolean[DIMENSIONS];
 
@@ -52,14 +62,29 @@ final class QuasiPoints {
         }
         this.points = points;
         this.seed = seed;
+        Book book = lastBook;
+        if (book.points() != points || !book.seed().equals(seed)) {
+            book = new Book(points, seed, new ConcurrentHashMap<>());
+            lastBook = book;
+        }
+        this.columns = book.columns();
         for (int i = 0; i < first.length; i++) {
-            given.put(first[i], build(first[i], i));
+            given.put(first[i], shared(first[i], i));
         }
     }
 
     /** Levels of the points for this quantity; not to be changed. */
     char[] column(String name) {
-        return given.computeIfAbsent(name, n -> build(n, free(n)));
+        char[] column = given.get(name);
+        if (column == null) {
+            column = shared(name, free(name));
+            given.put(name, column);
+        }
+        return column;
+    }
+
+    private char[] shared(String name, int dimension) {
+        return columns.computeIfAbsent(new Column(name, dimension), c -> build(name, dimension));
     }
 
     private int free(String name) {
