@@ -2,6 +2,7 @@ package worthsaving.inspection;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import worthsaving.deal.BuyerRule;
 import worthsaving.deal.PatternProfit;
 import worthsaving.deal.WayOut;
@@ -14,8 +15,10 @@ final class Gains {
 
     private final double target;
     private final double[] weights;
-    /** By open way out and pattern: weight times profit. */
+    /** By open way out and pattern: weight times profit; null where every pattern brings the same. */
     private final double[][] weighted;
+    /** By open way out: the profit where it is the same. */
+    private final double[] same;
     private final double allWeight;
     private final double[] allProfit;
     private final Best now;
@@ -23,14 +26,16 @@ final class Gains {
     Gains(List<PatternProfit> patterns, BuyerRule rule) {
         target = rule.targetProfit().amount();
         weights = patterns.stream().mapToDouble(PatternProfit::weight).toArray();
-        weighted = Arrays.stream(WayOut.values())
+        double[][] profits = Arrays.stream(WayOut.values())
                 .filter(way -> way != WayOut.WALK_AWAY && rule.ways().contains(way))
-                .map(way -> patterns.stream().mapToDouble(p -> p.weight() * p.profit()[way.ordinal()]).toArray())
+                .map(way -> patterns.stream().mapToDouble(p -> p.profit()[way.ordinal()]).toArray())
                 .toArray(double[][]::new);
+        same = Arrays.stream(profits).mapToDouble(p -> p[0]).toArray();
+        weighted = Arrays.stream(profits).map(this::weighted).toArray(double[][]::new);
         double[] all = new double[weights.length];
         Arrays.fill(all, 1);
         allWeight = dot(weights, all);
-        allProfit = Arrays.stream(weighted).mapToDouble(w -> dot(w, all)).toArray();
+        allProfit = IntStream.range(0, same.length).mapToDouble(way -> profit(way, allWeight, all)).toArray();
         now = best(allWeight, allProfit);
     }
 
@@ -46,13 +51,27 @@ final class Gains {
      */
     Split split(double[] shares) {
         double weight = dot(weights, shares);
-        double[] profit = new double[weighted.length];
-        double[] rest = new double[weighted.length];
+        double[] profit = new double[same.length];
+        double[] rest = new double[same.length];
         for (int way = 0; way < profit.length; way++) {
-            profit[way] = dot(weighted[way], shares);
+            profit[way] = profit(way, weight, shares);
             rest[way] = allProfit[way] - profit[way];
         }
         return new Split(best(weight, profit), best(Math.max(0, allWeight - weight), rest));
+    }
+
+    /** Selling it as it stands, or for parts, brings the same whatever has failed. */
+    private double[] weighted(double[] profit) {
+        if (Arrays.stream(profit).allMatch(p -> p == profit[0])) {
+            return null;
+        }
+        double[] product = new double[profit.length];
+        Arrays.setAll(product, p -> weights[p] * profit[p]);
+        return product;
+    }
+
+    private double profit(int way, double weight, double[] shares) {
+        return weighted[way] == null ? same[way] * weight : dot(weighted[way], shares);
     }
 
     private Best best(double weight, double[] profit) {

@@ -9,7 +9,9 @@ import java.util.PriorityQueue;
 
 /**
  * The most probable joint states of the variables of lowest rank, in order, by best-first search: the
- * exact probability of a beginning bounds that of each of its continuations.
+ * exact probability of a beginning, times the greatest conditional probability of each variable to come,
+ * bounds that of each of its continuations (A*: Hart, Nilsson and Raphael 1968, IEEE Transactions on Systems
+ * Science and Cybernetics 4:100).
  */
 public final class BestStates {
 
@@ -19,18 +21,29 @@ public final class BestStates {
     /** A joint state: the variables that are yes, and its probability. */
     public record State(BitSet yes, double probability) {}
 
-    private record Beginning(double probability, int length, long[] bits, long serial) {}
+    private record Beginning(double bound, double probability, int length, long[] bits, long serial) {}
 
     private final Calibrated chain;
     private final int ranks;
     private final PriorityQueue<Beginning> open = new PriorityQueue<>(
-            Comparator.comparingDouble(Beginning::probability).reversed().thenComparingLong(Beginning::serial));
+            Comparator.comparingDouble(Beginning::bound).reversed().thenComparingLong(Beginning::serial));
+    /** By rank: bound on the conditional probability of all from there on. */
+    private final double[] toCome;
     private long serial;
 
     private BestStates(Calibrated chain, int ranks) {
         this.chain = chain;
         this.ranks = ranks;
-        open.add(new Beginning(1, 0, new long[(chain.variables() + 63) >> 6], serial));
+        this.toCome = new double[ranks + 1];
+        toCome[ranks] = 1;
+        for (int rank = ranks - 1; rank >= 0; rank--) {
+            toCome[rank] = toCome[rank + 1] * chain.likeliest(rank);
+        }
+        add(1, 0, new long[(chain.variables() + 63) >> 6]);
+    }
+
+    private void add(double probability, int length, long[] bits) {
+        open.add(new Beginning(probability * toCome[length], probability, length, bits, ++serial));
     }
 
     /**
@@ -47,7 +60,7 @@ public final class BestStates {
             if (next == null) {
                 return Optional.of(found);
             }
-            if (held + (cap - found.size()) * next.probability() < enough) {
+            if (held + (cap - found.size()) * next.bound() < enough) {
                 return Optional.empty();
             }
             int before = found.size();
@@ -75,7 +88,7 @@ public final class BestStates {
                 if (!likelier) {
                     branch[length >> 6] |= mask;
                 }
-                open.add(new Beginning(other, length + 1, branch, ++serial));
+                add(other, length + 1, branch);
             }
             probability *= likelier ? yes : 1 - yes;
             if (likelier) {
@@ -83,8 +96,8 @@ public final class BestStates {
             }
             length++;
             Beginning rival = open.peek();
-            if (rival != null && rival.probability() > probability) {
-                open.add(new Beginning(probability, length, bits, ++serial));
+            if (rival != null && rival.bound() > probability * toCome[length]) {
+                add(probability, length, bits);
                 return;
             }
         }

@@ -132,6 +132,20 @@ public final class Calibrated {
         return conditional(last - rank, index);
     }
 
+    /** Greatest probability of either state of the {@code rank}-th variable, whatever those of lower rank. */
+    double likeliest(int rank) {
+        int k = tree.size() - 1 - rank;
+        double[] joint = up.joint(k);
+        double[] weight = up.outcome(k);
+        double most = 0;
+        for (int s = 0; s < joint.length && most < 1; s += 2) {
+            double no = weight[0] * joint[s];
+            double yes = weight[1] * joint[s + 1];
+            most = no + yes > 0 ? Math.max(most, Math.max(no, yes) / (no + yes)) : most;
+        }
+        return most;
+    }
+
     /** P(own variable = yes | a state of the separator). */
     double conditional(int k, int separatorState) {
         double[] joint = up.joint(k);

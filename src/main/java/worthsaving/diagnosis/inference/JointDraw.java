@@ -33,7 +33,8 @@ public final class JointDraw {
     /** By bucket of a plain variable: the buckets that have it in their separators, and as which bit. */
     private final int[][] users;
     private final int[][] userBits;
-    private final long[][] labels;
+    private final long[] labels;
+    private final MergeDraw[][] merges;
 
     /**
      * @param named variables below this number get their own uniform, all others a hidden one
@@ -43,7 +44,8 @@ public final class JointDraw {
         tree = chain.tree();
         up = chain.up();
         hidden = new boolean[tree.size()];
-        labels = new long[tree.size()][];
+        labels = new long[tree.size()];
+        merges = new MergeDraw[tree.size()][];
         variables = new int[tree.size()];
         conditionals = new double[tree.size()][];
         users = new int[tree.size()][];
@@ -66,10 +68,12 @@ public final class JointDraw {
             }
             hidden[k] = bucket.variable() >= named;
             lowestNamed = hidden[k] || lowestNamed < k ? lowestNamed : k;
-            labels[k] = new long[bucket.merges().length + 1];
-            labels[k][0] = label.applyAsLong(bucket.variable());
-            for (int m = 0; m < bucket.merges().length; m++) {
-                labels[k][m + 1] = FACTOR * (labels[k][0] + FACTOR * sourceLabel(bucket.merges()[m], label));
+            labels[k] = label.applyAsLong(bucket.variable());
+            merges[k] = new MergeDraw[bucket.merges().length];
+            for (int m = 0; m < merges[k].length; m++) {
+                Merge merge = bucket.merges()[m];
+                merges[k][m] = new MergeDraw(merge, up.before(k, m), up.incoming(merge.source()),
+                        FACTOR * (labels[k] + FACTOR * sourceLabel(merge, label)));
             }
         }
         lowest = lowestNamed;
@@ -98,7 +102,7 @@ public final class JointDraw {
         BitSet yes = new BitSet(n);
         int[] separators = new int[n];
         for (int k = n - 1; k >= lowest; k--) {
-            double u = hidden[k] ? uniforms.forHidden(labels[k][0]) : uniforms.forVariable(variables[k]);
+            double u = hidden[k] ? uniforms.forHidden(labels[k]) : uniforms.forVariable(variables[k]);
             boolean on = u < conditionals[k][separators[k]];
             if (on) {
                 yes.set(variables[k]);
@@ -106,15 +110,12 @@ public final class JointDraw {
                     separators[users[k][s]] |= userBits[k][s];
                 }
             }
-            Merge[] merges = tree.bucket(k).merges();
             int at = 2 * separators[k] + (on ? 1 : 0);
-            for (int m = merges.length - 1; m >= 0; m--) {
-                int source = merges[m].source();
-                int[] split = merges[m].split(
-                        up.before(k, m), up.incoming(source), at, uniforms.forHidden(labels[k][m + 1]));
-                at = split[0];
-                if (source < 0) {
-                    separators[~source] |= split[1];
+            for (int m = merges[k].length - 1; m >= 0; m--) {
+                long split = merges[k][m].draw(at, uniforms);
+                at = (int) (split >> Integer.SIZE);
+                if (merges[k][m].source() < 0) {
+                    separators[~merges[k][m].source()] |= (int) split;
                 }
             }
         }
