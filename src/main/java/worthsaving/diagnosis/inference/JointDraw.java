@@ -35,6 +35,8 @@ public final class JointDraw {
     private final int[][] userBits;
     private final long[] labels;
     private final MergeDraw[][] merges;
+    /** By bucket: the bits of all ORs that its merges tell of; while none of them is yes there is nothing to split. */
+    private final int[] spoken;
 
     /**
      * @param named variables below this number get their own uniform, all others a hidden one
@@ -46,6 +48,7 @@ public final class JointDraw {
         hidden = new boolean[tree.size()];
         labels = new long[tree.size()];
         merges = new MergeDraw[tree.size()][];
+        spoken = new int[tree.size()];
         variables = new int[tree.size()];
         conditionals = new double[tree.size()][];
         users = new int[tree.size()][];
@@ -74,6 +77,7 @@ public final class JointDraw {
                 Merge merge = bucket.merges()[m];
                 merges[k][m] = new MergeDraw(merge, up.before(k, m), up.incoming(merge.source()),
                         FACTOR * (labels[k] + FACTOR * sourceLabel(merge, label)));
+                spoken[k] |= merge.ors();
             }
         }
         lowest = lowestNamed;
@@ -111,7 +115,7 @@ public final class JointDraw {
                 }
             }
             int at = 2 * separators[k] + (on ? 1 : 0);
-            for (int m = merges[k].length - 1; m >= 0; m--) {
+            for (int m = merges[k].length - 1; m >= 0 && (at & spoken[k]) != 0; m--) {
                 long split = merges[k][m].draw(at, uniforms);
                 at = (int) (split >> Integer.SIZE);
                 if (merges[k][m].source() < 0) {

@@ -27,6 +27,11 @@ record Merge(
         return Integer.numberOfTrailingZeros(both.length);
     }
 
+    /** The bits of the bucket's index that stand for ORs of the incoming table. */
+    int ors() {
+        return both[both.length - 1] | fresh[fresh.length - 1];
+    }
+
     /** Replaces {@code gathered}, which must be zero wherever a fresh OR is yes. */
     void apply(double[] gathered, double[] incoming) {
         switch (bits()) {
