@@ -49,8 +49,9 @@ public final class JudgementAccuracy {
                 }
             }
         }
-        System.out.println("| points | expected profit, $ | most to pay, $ | chance of loss, points | best check's net worth, $ |");
-        System.out.println("|---|---|---|---|---|");
+        System.out.println("""
+                | points | expected profit, $ | most to pay, $ | chance of loss, points | best check's net worth, $ |
+                |---|---|---|---|---|""");
         for (int p = 0; p < POINTS.length; p++) {
             System.out.printf("| %,d | %.1f | %.1f | %.2f | %.1f |%n", POINTS[p], Math.sqrt(squares[p][0]),
                     Math.sqrt(squares[p][1]), 100 * Math.sqrt(squares[p][2]), Math.sqrt(squares[p][3]));

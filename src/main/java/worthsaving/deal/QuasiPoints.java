@@ -62,15 +62,19 @@ final class QuasiPoints {
         }
         this.points = points;
         this.seed = seed;
+        this.columns = shelf(points, seed);
+        for (int i = 0; i < first.length; i++) {
+            given.put(first[i], shared(first[i], i));
+        }
+    }
+
+    private static Map<Column, char[]> shelf(int points, Seed seed) {
         Book book = lastBook;
         if (book.points() != points || !book.seed().equals(seed)) {
             book = new Book(points, seed, new ConcurrentHashMap<>());
             lastBook = book;
         }
-        this.columns = book.columns();
-        for (int i = 0; i < first.length; i++) {
-            given.put(first[i], shared(first[i], i));
-        }
+        return book.columns();
     }
 
     /** Levels of the points for this quantity; not to be changed. */

@@ -25,6 +25,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.stage.Window;
+import worthsaving.casebook.CaseFile;
 import worthsaving.catalog.FailureItem;
 import worthsaving.catalog.FindingKind;
 import worthsaving.desktop.book.BookModel;
@@ -175,10 +176,15 @@ public final class Workbench extends BorderPane {
         whereToSave = where;
     }
 
-    /** Offers the decision sheet of the car being worked on. */
+    /** Offers the decision sheet of the car being worked on; on the teardown's screen, of the one that is taken apart. */
     void sheet() {
+        CaseFile apart = teardown.fileProperty().get();
+        if (getCenter() == teardownView && apart != null) {
+            workOn(apart.listing());
+        }
         if (car.isOpen()) {
-            new SheetDialog(getScene().getWindow(), sheet, whereToSave).show();
+            String name = CarNames.title(car.scenarioProperty().get().listing().vehicle());
+            new SheetDialog(getScene().getWindow(), name, sheet, whereToSave).show();
         } else {
             new Alert(Alert.AlertType.INFORMATION, Texts.of("screen.no_car")).show();
         }
@@ -342,12 +348,16 @@ public final class Workbench extends BorderPane {
 
     /** Works on a car of the lot. */
     public void openCar(Listing listing) {
+        workOn(listing);
+        showCar();
+    }
+
+    private void workOn(Listing listing) {
         if (!car.isOpen() || !listing.id().equals(car.scenarioProperty().get().listing().id())) {
             car.open(book.caseOf(listing.id()).map(carBook::scenario).orElse(Scenario.of(listing)));
         }
         carSwitch.setDisable(false);
         carSwitch.setTooltip(null);
-        showCar();
     }
 
     private StringBinding judging() {

@@ -3,9 +3,12 @@ package worthsaving.desktop;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.concurrent.TimeoutException;
+import javafx.scene.control.CheckBox;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
@@ -23,6 +26,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.testfx.api.FxRobot;
 import org.testfx.framework.junit5.ApplicationExtension;
 import org.testfx.framework.junit5.Start;
+import worthsaving.TestPhotos;
+import worthsaving.casebook.Edit;
+import worthsaving.casebook.Photo;
+import worthsaving.casebook.PhotoFile;
 import worthsaving.report.sheet.Audience;
 
 /** The decision sheet from the real window: asked for by key, saved to a folder, read again. */
@@ -70,6 +77,42 @@ class SheetWindowTest {
         }
         assertThat(Files.list(folder)).noneMatch(p -> p.toString().endsWith(".part"));
         robot.type(KeyCode.ESCAPE);
+    }
+
+    /** From the teardown's screen, with another car open before: the sheet is of the one taken apart. */
+    @Test
+    void the_photos_of_the_journal_are_on_the_sheet(FxRobot robot) throws IOException, TimeoutException {
+        Path picture = Files.write(folder.resolve("IMG_3.png"), TestPhotos.png());
+        Path file = folder.resolve("journal.pdf");
+        window.bench().saveTo((chooser, owner) -> file.toFile());
+        robot.interact(() -> {
+            window.book().save(new Edit.AddCase(window.bench().lot().listing("C").orElseThrow()));
+            window.book().save(new Edit.AddPhoto("C", photo(picture)));
+        });
+        window.until(() -> !window.book().busyProperty().get());
+        window.openCar(robot, "A");
+        robot.interact(window.bench()::showTeardown);
+        robot.interact(() -> window.bench().teardown().choose("C"));
+        window.until(() -> window.bench().teardown().fileProperty().get() != null);
+        robot.push(KeyCode.CONTROL, KeyCode.P);
+        assertThat(robot.lookup("#sheet-journal").<CheckBox>query().getText()).contains("pump out, shaft loose");
+        window.reckoned();
+        robot.clickOn("#sheet-pdf");
+        window.until(() -> Files.exists(file));
+        try (PDDocument pdf = Loader.loadPDF(file.toFile())) {
+            assertThat(new PDFTextStripper().getText(pdf)).contains("2010 Toyota Prius", "pump out, shaft loose");
+            assertThat(pdf.getPage(0).getResources().getXObjectNames()).isNotEmpty();
+        }
+        robot.type(KeyCode.ESCAPE);
+    }
+
+    private Photo photo(Path picture) {
+        try {
+            return PhotoFile.of(picture, window.book().file().orElseThrow(), Instant.EPOCH, "opened up",
+                    "pump out, shaft loose");
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test

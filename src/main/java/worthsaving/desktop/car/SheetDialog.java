@@ -37,13 +37,16 @@ public final class SheetDialog extends Dialog<Void> {
     private final SheetModel model;
     private final BiFunction<FileChooser, Window, File> where;
 
-    /** @param where asks for the file to save to; null for none */
-    public SheetDialog(Window owner, SheetModel model, BiFunction<FileChooser, Window, File> where) {
+    /**
+     * @param car its name
+     * @param where asks for the file to save to; null for none
+     */
+    public SheetDialog(Window owner, String car, SheetModel model, BiFunction<FileChooser, Window, File> where) {
         this.model = model;
         this.where = where;
         model.begin();
         initOwner(owner);
-        setTitle(Texts.of("sheet.title"));
+        setTitle(Texts.of("sheet.title_of", car));
         getDialogPane().getStylesheets().addAll(owner.getScene().getRoot().getStylesheets());
         getDialogPane().setStyle(owner.getScene().getRoot().getStyle());
         getDialogPane().getButtonTypes().add(ButtonType.CLOSE);
