@@ -35,17 +35,18 @@ def main():
     figure, axes = plt.subplots(figsize=(7, 2.6))
     shown = [r for r in rows if r[3] is not None]
     places = range(len(shown))
-    axes.barh([p + 0.2 for p in places], [r[1] for r in shown], 0.38, label="Worthsaving", color="#2b5b8c")
-    axes.barh([p - 0.2 for p in places], [r[3] for r in shown], 0.38, label="alternative", color="#b9c4d0")
+    axes.barh([p - 0.2 for p in places], [r[1] for r in shown], 0.38, label="Worthsaving", color="#2b5b8c")
+    axes.barh([p + 0.2 for p in places], [r[3] for r in shown], 0.38, label="alternative", color="#b9c4d0")
     for p, row in zip(places, shown):
-        axes.text(row[3] * 1.06, p - 0.2, row[2], va="center", fontsize=7)
+        axes.text(row[3] * 1.06, p + 0.2, row[2], va="center", fontsize=7)
     axes.set_yticks(list(places), [r[0] for r in shown], fontsize=8)
     axes.set_xscale("log")
     axes.set_xlim(0.5, max(r[3] for r in shown) * 40)
     axes.set_xlabel("processor milliseconds per car, one thread", fontsize=8)
     axes.tick_params(axis="x", labelsize=8)
     axes.invert_yaxis()
-    axes.legend(fontsize=7, loc="upper right")
+    axes.xaxis.set_major_formatter(lambda x, _: f"{x:,.0f}")
+    axes.legend(fontsize=7, loc="center right")
     for side in ("top", "right"):
         axes.spines[side].set_visible(False)
     figure.tight_layout()
