@@ -78,7 +78,7 @@ final class AdvertCommand implements Callable<Integer> {
             throw new UserError(ExitCode.FILE_UNUSABLE, "There is no advert that can be read");
         }
         if (readOnly) {
-            show(adverts.entries(), out);
+            show(CatalogueFiles.load(resources), adverts.entries(), out);
         } else if (adverts.entries().size() == 1 && adverts.refused() == 0) {
             one(resources, adverts.entries().get(0), out);
         } else {
@@ -87,12 +87,12 @@ final class AdvertCommand implements Callable<Integer> {
         return adverts.refused() == 0 ? ExitCode.OK : ExitCode.SOME_ROWS_REFUSED;
     }
 
-    private static void show(List<SavedAdverts.Entry> entries, PrintWriter out) throws IOException {
+    private static void show(Catalogue catalogue, List<SavedAdverts.Entry> entries, PrintWriter out) throws IOException {
         for (SavedAdverts.Entry entry : entries) {
             if (entries.size() > 1) {
                 out.println(TextTable.plain(entry.id() + ": " + entry.origin()));
             }
-            new AdvertReport(entry.reading()).text(out);
+            new AdvertReport(entry.reading(), catalogue).text(out);
         }
     }
 
@@ -108,7 +108,7 @@ final class AdvertCommand implements Callable<Integer> {
             report.json(out);
             return;
         }
-        new AdvertReport(entry.reading()).text(out);
+        new AdvertReport(entry.reading(), catalogue).text(out);
         out.println();
         out.println(ground.note(asWritten));
         report.summary(out);

@@ -9,6 +9,8 @@ import javafx.scene.input.KeyEvent;
  */
 public abstract class EnteredField extends TextField {
 
+    /** Nothing is called before someone types. */
+    @SuppressWarnings("this-escape")
     protected EnteredField(String id, String name) {
         setId(id);
         setAccessibleText(name);

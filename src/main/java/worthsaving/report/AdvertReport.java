@@ -3,8 +3,12 @@ package worthsaving.report;
 import java.io.IOException;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import worthsaving.catalog.Catalogue;
+import worthsaving.catalog.FailureItem;
+import worthsaving.catalog.FindingKind;
 import worthsaving.intake.TroubleCode;
 import worthsaving.intake.advert.AdvertReading;
 import worthsaving.intake.advert.CarReading;
@@ -21,10 +25,15 @@ import worthsaving.vehicle.Observation;
 public final class AdvertReport {
 
     private final AdvertReading reading;
-    private final TextTable table = new TextTable().left("field").left("read as", 40).left("").left("from", 60);
+    private final Map<String, FailureItem> items;
+    private final Map<String, FindingKind> findings;
+    private final TextTable table = new TextTable().left("field").left("read as", 60).left("").left("from", 50);
 
-    public AdvertReport(AdvertReading reading) {
+    /** @param catalogue names the parts and findings */
+    public AdvertReport(AdvertReading reading, Catalogue catalogue) {
         this.reading = reading;
+        this.items = catalogue.itemsById();
+        this.findings = catalogue.findingsById();
     }
 
     public void text(Appendable out) throws IOException {
@@ -60,7 +69,7 @@ public final class AdvertReport {
         table.row(name, plain(f.value()), f.isGuessed() ? "guessed: " + f.why() : "", words(f.words()));
     }
 
-    private static String plain(Object value) {
+    private String plain(Object value) {
         if (value instanceof Mileage m) {
             String least = m.lowerBound() ? "at least " : "";
             return m.distance().map(d -> least + Words.whole(d.value()) + " "
@@ -71,16 +80,17 @@ public final class AdvertReport {
                     + (s.finding().isEmpty() ? ": read but not used" : "");
         }
         if (value instanceof Claim c) {
-            return c.item() + " " + c.standing().name().toLowerCase(Locale.ROOT);
+            return c.standing().name().toLowerCase(Locale.ROOT) + ": "
+                    + (items.containsKey(c.item()) ? items.get(c.item()).name() : c.item());
         }
         if (value instanceof SaidCode c) {
-            return c.code() + c.finding().map(f -> ": " + f).orElse(
+            return c.code() + c.finding().map(f -> ": " + (findings.containsKey(f) ? findings.get(f).name() : f)).orElse(
                     c.code().definedBy() == TroubleCode.DefinedBy.MAKER ? ": the maker's own, not used" : ": not used");
         }
         if (value instanceof OfferReading.Figure f) {
-            return f.role().name().toLowerCase(Locale.ROOT) + " " + f.money();
+            return spoken(f.role().name().toLowerCase(Locale.ROOT)) + " " + f.money();
         }
-        return value instanceof Enum<?> e ? spoken(e.name().toLowerCase(Locale.ROOT)) : value.toString();
+        return value instanceof Enum<?> e ? spoken(e.name().toLowerCase(Locale.ROOT)) : spoken(value.toString());
     }
 
     private static String spoken(String word) {

@@ -102,7 +102,8 @@ final class ConditionRule {
             }
         }
         String why = "follows from " + String.join(" and ", implication.when().stream()
-                .filter(c -> !c.startsWith("!")).toList());
+                .filter(c -> !c.startsWith("!"))
+                .map(c -> c.startsWith("ITEM:") ? "what is said of the part" : c.replace('_', ' ')).toList());
         String then = implication.then();
         if (then.startsWith("!ITEM:")) {
             claims.remove(then.substring("!ITEM:".length()));
