@@ -74,7 +74,7 @@ public final class AdvertReader {
         var litres = engineRule.litres();
         var cylinders = engineRule.cylinders();
         Optional<PlaceRule.Where> where = new PlaceRule(page).find();
-        Optional<String> country = where.flatMap(PlaceRule.Where::country);
+        Optional<String> country = where.flatMap(PlaceRule.Where::country).or(() -> PlaceRule.countryOfPapers(page));
         MoneyRule money = new MoneyRule(page, usual);
         FigureRule.Figures figures = new FigureRule(page, money, country).read();
         CarReading car = new CarReading(year, vehicle.make(), vehicle.model(), trim, figures.mileage(), litres,

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Where the car stands: "City, ST 12345", a well-known place, or the last short clause when it looks like a name. */
 final class PlaceRule {
@@ -204,5 +205,10 @@ final class PlaceRule {
                     .append(raw.substring(1).toLowerCase(Locale.ROOT));
         }
         return shown.toString();
+    }
+
+    /** The country whose inspections and papers are spoken of, such as {@code AU} for a roadworthy certificate. */
+    static Optional<String> countryOfPapers(Page page) {
+        return Stream.of("AU", "NZ", "GB").filter(country -> !page.hits("cue:country_" + country).isEmpty()).findFirst();
     }
 }
