@@ -176,4 +176,88 @@ class TableMatcherTest {
             assertThatThrownBy(() -> match(table, MatchWishes.none("mine.csv"))).hasMessageContaining("needs a header");
         }
     }
+
+    private static String dated(String... days) {
+        StringBuilder table = new StringBuilder("Price EUR,Make,Model,Year,Date\n");
+        for (String day : days) {
+            table.append("4500,Ford,Focus,2012,").append(day).append('\n');
+        }
+        return table.toString();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "3/4/2025 5/13/2025, EUR, false, as other cells tell",
+        "3/4/2025 13/5/2025, EUR, true, as other cells tell",
+        "13/5/2025 14/5/2025 5/20/2025, EUR, true, as other cells tell",
+        "3/4/2025 12/12/2025, EUR, true, as is usual in market",
+        "3/4/2025 12/12/2025, USD, false, as is usual in market",
+        "13/5/2025 5/13/2025, EUR, true, as is usual in market",
+    })
+    void days_are_read_as_other_cells_tell_or_the_market_writes(String days, String currency, boolean dayFirst,
+            String why) throws IOException {
+        MatchedTable matched = match(dated(days.split(" ")).replace("EUR", currency), MatchWishes.none("mine.csv"));
+
+        assertThat(matched.style().dayFirst()).isEqualTo(dayFirst);
+        assertThat(matched.notes()).anyMatch(n -> n.contains((dayFirst ? "day" : "month") + " first") && n.contains(why));
+    }
+
+    @Test
+    void days_without_slashes_need_no_order() throws IOException {
+        MatchedTable matched = match(dated("2025-03-04"), MatchWishes.none("mine.csv"));
+
+        assertThat(matched.style().dayFirst()).isFalse();
+        assertThat(matched.notes()).noneMatch(n -> n.contains("first, "));
+    }
+
+    @Test
+    void what_the_user_says_against_the_table_is_told() throws IOException {
+        MatchWishes said = new MatchWishes("mine.csv", Map.of(), Optional.of(Currency.getInstance("USD")),
+                Optional.of(Distance.Unit.KILOMETRES), Optional.of(LocalDate.of(2025, 6, 1)), Optional.of(PriceKind.SALE),
+                Optional.of("US"));
+        MatchedTable matched = match("Price EUR,Make,Model,Year,Mileage\n4500,Ford,Focus,2012,98000\n", said);
+
+        assertThat(matched.notes()).anyMatch(n -> n.startsWith("prices are taken as USD as you say, though of 'Price EUR'"))
+                .anyMatch(n -> n.equals("market US (United States), as you say"))
+                .anyMatch(n -> n.equals("prices are taken as paid, as you say"))
+                .anyMatch(n -> n.equals("all prices are taken as of 2025-06-01, as you say"));
+        assertThat(matched.shape().priceKind()).isEqualTo(PriceKind.SALE);
+        assertThat(matched.shape().odometerUnit()).isEqualTo(Distance.Unit.KILOMETRES);
+        assertThat(matched.matches()).anyMatch(m -> m.field() == Field.PRICE && m.unit().equals("USD (as you say)"))
+                .anyMatch(m -> m.field() == Field.ODOMETER && m.unit().equals("km (as you say)"));
+    }
+
+    @Test
+    void what_nothing_tells_of_is_said_to_be_usual() throws IOException {
+        MatchedTable matched = match("Price EUR,Make,Model,Year,Date,Odometer,Shed\n4500,Ford,Focus,2012,2025-03-04,98000,7\n",
+                MatchWishes.none("mine.csv"));
+
+        assertThat(matched.notes()).anyMatch(n -> n.equals("prices are taken as asked; --kind sold if not"))
+                .anyMatch(n -> n.contains("the first whose currency it is; --market for another"));
+        assertThat(matched.shape().priceKind()).isEqualTo(PriceKind.ASKING);
+        assertThat(matched.matches()).anyMatch(m -> m.field() == Field.ODOMETER && m.unit().contains("usual in market"));
+        assertThat(matched.ignored()).containsExactly("Shed");
+    }
+
+    @Test
+    void without_an_odometer_the_model_is_said_not_to_know_mileage() throws IOException {
+        MatchedTable matched = match(dated("2025-03-04"), MatchWishes.none("mine.csv"));
+
+        assertThat(matched.notes()).anyMatch(n -> n.startsWith("no column holds the odometer"));
+        assertThat(matched.matches()).noneMatch(m -> m.field() == Field.ODOMETER);
+    }
+
+    @Test
+    void a_market_of_another_currency_or_unknown_is_refused_with_those_there_are() {
+        MatchWishes american = new MatchWishes("mine.csv", Map.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.of("US"));
+        assertThatThrownBy(() -> match(dated("2025-03-04"), american))
+                .hasMessageContaining("market US has prices in USD, the table in EUR").hasMessageContaining("DE (EUR)");
+        MatchWishes nowhere = new MatchWishes("mine.csv", Map.of(), Optional.empty(), Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.of("XX"));
+        assertThatThrownBy(() -> match(dated("2025-03-04"), nowhere)).hasMessageContaining("there is no market 'XX'");
+        MatchWishes yen = new MatchWishes("mine.csv", Map.of(), Optional.of(Currency.getInstance("JPY")), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty());
+        assertThatThrownBy(() -> match(dated("2025-03-04"), yen)).hasMessageContaining("no market has prices in JPY");
+    }
 }
