@@ -11,12 +11,17 @@ import java.util.Map;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import worthsaving.deal.CashLine;
 import worthsaving.deal.KeeperGuesses;
 import worthsaving.deal.KeeperOption;
+import worthsaving.deal.Scenario;
+import worthsaving.deal.Term;
 import worthsaving.quantity.Money;
 import worthsaving.quantity.Probability;
+import worthsaving.quantity.Range;
+import worthsaving.repair.RepairPlan;
+import worthsaving.valuation.ValueForecast;
 import worthsaving.vehicle.Observation;
 
 /** An invented car with a seized engine, worth 8,000 running whatever its age. */
@@ -74,7 +79,7 @@ class RescuerTest {
     }
 
     @ParameterizedTest
-    @ValueSource(doubles = {0, 3_000, 12_000})
+    @CsvSource({"0", "3000", "12000"})
     void at_the_break_even_quote_both_cost_the_same_whatever_was_quoted(double quoted) {
         Rescue first = RESCUER.compare(DEAD, THREE_YEARS.withQuote(Money.usd(quoted)));
         Rescue again = RESCUER.compare(DEAD, THREE_YEARS.withQuote(first.breakEvenQuote()));
@@ -146,5 +151,83 @@ class RescuerTest {
         assertThatThrownBy(() -> RescueTerms.of(3, 0)).hasMessageContaining("miles a year");
         assertThatThrownBy(() -> THREE_YEARS.withUnknownFaults(2)).hasMessageContaining("0 to 1");
         assertThat(THREE_YEARS.quoteAgain()).isEqualTo(Probability.of(.03));
+    }
+
+    /** Worth 12,000 new and a fifth less every year, whatever the miles. */
+    private static final ValueSource BY_AGE = (car, on) -> {
+        double mean = 12_000 * Math.pow(0.8, car.ageYears(on).orElse(10));
+        return new ValueForecast(new Range(mean, mean, mean).asPert(), Money.USD, List.of(), List.of(), List.of(), "by age");
+    };
+
+    private static Rescue aging(RescueTerms terms) {
+        Judge judge = new Judge(Lots.CATALOGUE, BY_AGE, Lots.SETTINGS);
+        Appraisal dead = ((Judged.Done) judge.judge(DEAD.listing())).appraisal();
+        return new Rescuer(Lots.CATALOGUE, BY_AGE, Lots.SETTINGS).compare(dead, terms);
+    }
+
+    @Test
+    void both_cars_lose_what_the_years_take() {
+        double now = BY_AGE.forecast(DEAD.listing().vehicle(), DEAD.listing().seen()).mean().amount();
+        Rescue rescue = aging(THREE_YEARS);
+        double after = now * Math.pow(0.8, 3);
+
+        assertThat(option(rescue, "own hands").endValue().amount()).isCloseTo(after, CENT);
+        assertThat(rescue.replace().endValue().amount()).isCloseTo(after, CENT);
+        RescueTerms.Other newer = new RescueTerms.Other(Lots.car(2022), Money.usd(9_000), Money.usd(0));
+        assertThat(aging(THREE_YEARS.withOther(newer)).replace().endValue().amount())
+                .isCloseTo(9_000 * Math.pow(0.8, 3), CENT);
+        double scrap = Lots.SETTINGS.terms().money(Term.JUNK_WHOLE).amount();
+        assertThat(option(aging(RescueTerms.of(15, 12_000)), "own hands").endValue().amount())
+                .isCloseTo(Math.max(scrap, now * Math.pow(0.8, 15)), CENT);
+        assertThat(now * Math.pow(0.8, 15)).as("the case of less than scrap takes part").isLessThan(scrap);
+    }
+
+    @Test
+    void a_repair_is_done_again_unless_every_job_holds() {
+        RepairPlan plan = DEAD.likelyPlan().orElseThrow();
+        double holds = plan.jobs().stream()
+                .mapToDouble(j -> j.success().value() * (1 - j.comeback().value())).reduce(1, (a, b) -> a * b);
+        Scenario.Repeat again = option(RESCUER.compare(DEAD, THREE_YEARS), "own hands").repeat().orElseThrow();
+
+        assertThat(again.chance().value()).isCloseTo(1 - holds, within(1e-12)).isBetween(0.01, 0.9);
+        assertThat(again.expected().amount()).isCloseTo(plan.comebackReserve().amount(), CENT);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"900", "7900"})
+    void what_the_trade_says_of_a_quote_is_told_beside_the_sums(double quote) {
+        double margin = Lots.CATALOGUE.moneyById().get("single_quote_margin").figure().mode() / 100;
+        double alarm = Lots.CATALOGUE.moneyById().get("keeper_alarm").figure().mode() / 100;
+        List<String> said = RESCUER.compare(DEAD, THREE_YEARS.withQuote(Money.usd(quote))).assumptions().stream()
+                .map(Rescue.Assumption::text).filter(t -> t.startsWith("not in the sums")).toList();
+
+        assertThat(said).hasSize(2);
+        assertThat(said.get(0)).contains(String.format("by %.0f %% to %,d", 100 * margin, Math.round(quote * (1 + margin))));
+        assertThat(said.get(1)).contains(String.format("above %.0f %%", 100 * alarm),
+                String.format("this quote is %.0f %%", quote / 80))
+                .endsWith(quote / 8_000 > alarm ? "so it would scrap" : "so it would mend");
+        assertThat(alarm).isBetween(900.0 / 8_000, 7_900.0 / 8_000);
+    }
+
+    @Test
+    void what_a_car_fetches_unmended_is_guessed_but_never_below_a_junk_yard() {
+        double share = Lots.SETTINGS.terms().mean(Term.ASIS_SHARE) / 100;
+        double scrap = Lots.SETTINGS.terms().money(Term.JUNK_WHOLE).amount();
+        assertThat(RESCUER.compare(DEAD, RescueTerms.of(3, 12_000)).asItStands().amount()).isCloseTo(8_000 * share, CENT);
+        ValueSource worthless = ValueSource.between(100, 200, Money.USD);
+        Appraisal dead = ((Judged.Done) new Judge(Lots.CATALOGUE, worthless, Lots.SETTINGS).judge(DEAD.listing())).appraisal();
+        assertThat(new Rescuer(Lots.CATALOGUE, worthless, Lots.SETTINGS).compare(dead, RescueTerms.of(3, 12_000)).asItStands()
+                .amount()).isCloseTo(scrap, CENT);
+    }
+
+    @Test
+    void a_like_car_is_said_to_run_as_dear_and_another_one_is_not() {
+        assertThat(RESCUER.compare(DEAD, THREE_YEARS).assumptions()).extracting(Rescue.Assumption::text)
+                .contains("insurance and fuel are the same for both cars")
+                .anyMatch(t -> t.startsWith("the replacement costs 8,000 before tax, the value of a like running car"));
+        RescueTerms.Other newer = new RescueTerms.Other(Lots.car(2022), Money.usd(12_500), Money.usd(240));
+        assertThat(RESCUER.compare(DEAD, THREE_YEARS.withOther(newer)).assumptions()).extracting(Rescue.Assumption::text)
+                .doesNotContain("insurance and fuel are the same for both cars")
+                .anyMatch(t -> t.equals("the replacement costs 12,500 before tax"));
     }
 }
