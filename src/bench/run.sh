@@ -6,7 +6,7 @@
 #   sh src/bench/run.sh posterior          beside plain elimination and a Python script
 #   sh src/bench/run.sh start              from a command or a click to something on the screen, beside bare ones
 #   sh src/bench/run.sh lots [ROWS ...]    scoring by one and two processes, ranking long lots
-#   sh src/bench/run.sh fit                price models beside scikit-learn and XGBoost
+#   sh src/bench/run.sh fit [ROWS ...]     price models beside scikit-learn and XGBoost
 # Needs Debian's python3-sklearn and python3-pandas, and xvfb for start.
 set -e
 cd "$(dirname "$0")/../.."
@@ -41,6 +41,8 @@ case $1 in
         shift
         mvn -B -q -Dmaven.test.skip=true package
         $python src/bench/scale/scale.py "${@:-1000}" ;;
-    fit) sh src/bench/valuation/run.sh time ;;
+    fit)
+        shift
+        sh src/bench/valuation/run.sh time ../shared/data "$@" ;;
     *) echo "no such part: $1" >&2; exit 2 ;;
 esac

@@ -1,7 +1,7 @@
 #!/bin/sh
 # Price models beside scikit-learn and XGBoost, in one run; prints Markdown. From the project's folder:
 #   sh src/bench/valuation/run.sh [DATA_FOLDER [set ...]]     every table (default folder ../shared/data)
-#   sh src/bench/valuation/run.sh time [DATA_FOLDER]          fit time and memory at 100,000 rows
+#   sh src/bench/valuation/run.sh time [DATA_FOLDER [rows ...]]   fit time and memory at 100,000 rows, or as many as said
 # Needs Debian's python3-sklearn, python3-xgboost, python3-pandas.
 set -e
 what=tables
