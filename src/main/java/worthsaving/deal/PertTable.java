@@ -20,7 +20,8 @@ final class PertTable {
 
     private final double[][] quantiles;
 
-    private PertTable(int levels) {
+    /** Made anew; {@link #of} keeps them. */
+    PertTable(int levels) {
         quantiles = new double[MODES + 1][];
         for (int m = 0; m <= MODES / 2; m++) {
             double[] up = invert(1 + 4.0 * m / MODES, 5 - 4.0 * m / MODES, levels);

@@ -49,7 +49,7 @@ class PertTableTest {
         for (int k = 0; k < LEVELS; k++) {
             column[k] = (char) k;
         }
-        DrawnRange amount = PertTable.of(LEVELS).draw(range, column);
+        DrawnRange amount = new PertTable(LEVELS).draw(range, column);
         return IntStream.range(0, LEVELS).mapToDouble(amount::at).toArray();
     }
 }
