@@ -19,6 +19,16 @@ final class MoneyRule {
             "dollars?|bucks|cad|cdn|aud|nzd|usd|us|eur|euros?|gbp|pounds?|quid|canadian";
 
     /** Currencies whose sign is a plain $. */
+    private record Said(String code, String words) {}
+
+    /** Ways of naming a currency, those without doubt first. */
+    private static final List<Said> SAID = List.of(
+            new Said("GBP", "(?s).*(?:£|\\b(?:gbp|pounds?|quid)\\b).*"),
+            new Said("EUR", "(?s).*(?:€|\\b(?:eur|euros?)\\b).*"),
+            new Said("CAD", "(?s).*\\b(?:cad|cdn|canadian)\\b.*"),
+            new Said("NZD", "(?s).*\\b(?:nzd|nz)\\b.*"),
+            new Said("AUD", "(?s).*\\b(?:aud|au)\\b.*"),
+            new Said("USD", "(?s).*\\b(?:usd|us)\\b.*"));
     private static final Set<String> DOLLARS = Set.of("USD", "CAD", "AUD", "NZD");
 
     private final Page page;
@@ -194,7 +204,7 @@ final class MoneyRule {
     private boolean guide(int before) {
         for (int i = before; i >= 0 && i >= before - 2; i--) {
             String word = page.at(i);
-            if (Rx.is(word, "[bcdfghjklmnpqrstvwxz]{3,4}") && !Rx.is(word, "cad|cdn|gbp|obo|mph|hwy|xxx")
+            if (Rx.is(word, "[bcdfghjklmnpqrstvwxz]{3,4}") && !Rx.is(word, "cad|cdn|gbp|nzd|obo|mph|hwy|xxx")
                     && !page.vocabulary().spelling().knows(word) && page.sameClause(i, before)) {
                 return true;
             }
@@ -207,22 +217,12 @@ final class MoneyRule {
                 + " " + page.at(candidate.num().to() + 1) + " " + page.at(candidate.num().to() + 2)
                 + " " + page.at(candidate.num().from() - 1) + " " + page.at(candidate.num().from() - 2);
         String all = near.toLowerCase(java.util.Locale.ROOT);
-        if (all.contains("£") || Rx.is(all, "(?s).*\\b(?:gbp|pounds?|quid)\\b.*")) {
-            return "GBP";
-        }
-        if (all.contains("€") || Rx.is(all, "(?s).*\\b(?:eur|euros?)\\b.*")) {
-            return "EUR";
-        }
         boolean canadianSign = page.at(candidate.num().from() - 2).equals("c")
                 && page.token(candidate.num().from() - 1).kind() == Token.Kind.SIGN;
-        if (canadianSign || Rx.is(all, "(?s).*(?:\\b(?:cad|cdn|canadian)\\b).*")) {
-            return "CAD";
-        }
-        if (Rx.is(all, "(?s).*\\b(?:aud|au)\\b.*")) {
-            return "AUD";
-        }
-        if (Rx.is(all, "(?s).*\\b(?:usd|us)\\b.*")) {
-            return "USD";
+        Optional<String> said = canadianSign ? Optional.of("CAD")
+                : SAID.stream().filter(way -> Rx.is(all, way.words())).map(Said::code).findFirst();
+        if (said.isPresent()) {
+            return said.get();
         }
         String local = country.map(MoneyRule::currencyOf).orElse("");
         if (DOLLARS.contains(local) || !local.isEmpty() && !all.contains("$")) {

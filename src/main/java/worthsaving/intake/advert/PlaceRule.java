@@ -104,7 +104,7 @@ final class PlaceRule {
     private boolean nameWord(int i, boolean capitals) {
         boolean plain = page.at(i).length() > 2 && !page.vocabulary().spelling().means(page.at(i));
         return page.token(i).kind() == Token.Kind.WORD && !page.used(i, i)
-                && (plain || Rx.is(page.at(i), "ft|st|mt"))
+                && (plain || Rx.is(page.at(i), "ft|st|mt|falls|springs?|park|hills?"))
                 && (capitals || Character.isUpperCase(page.raw(i).charAt(0)));
     }
 

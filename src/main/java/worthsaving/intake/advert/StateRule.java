@@ -27,7 +27,8 @@ final class StateRule {
                 stated = true;
             }
         }
-        if (NOT_RUNNING.equals(worst) && symptoms.stream().anyMatch(word -> starting(page, word))) {
+        boolean told = symptoms.stream().anyMatch(word -> starting(page, word));
+        if (NOT_RUNNING.equals(worst) && told) {
             worst = null; // a non-runner of which is told how it does not start
         }
         boolean runs = stated && worst != null && worst.startsWith("runs");
@@ -37,7 +38,7 @@ final class StateRule {
             state.ifPresent(following::add);
         }
         if (!runs) {
-            following.addAll(implied);
+            implied.stream().filter(state -> !told || !state.equals(NOT_RUNNING)).forEach(following::add);
         }
         for (String state : following) {
             if (worse(state, worst)) {

@@ -57,7 +57,10 @@ final class YearRule {
             double score = 1.5 + near(page, vehicle, i, distance, 5) + (i <= 1 ? 2 : 0);
             boolean opens = i > 0 && page.token(i).segment() != page.token(i - 1).segment();
             boolean plate = Rx.is(page.at(i + 1), "on") && Rx.is(page.at(i + 2), "an?|\\d{2}") || page.at(i + 1).equals("plate");
-            score -= distance > 1 && !plate && page.near("cue:event", i, i, opens ? 0 : 3, 1) ? 6 : 0;
+            // "Volvo V70 Summum from 2009", "BMW 118d Sport 2011 in grey": the words beside it belong to the car
+            boolean named = distance <= 4 && page.sameClause(i, vehicle.from());
+            int back = opens || named && Rx.is(page.at(i - 1), "from|of") ? 0 : 3;
+            score -= distance > 1 && !plate && page.near("cue:event", i, i, back, named ? 0 : 1) ? 6 : 0;
             score += page.at(i + 1).equals("model") ? 1 : 0;
             score -= unitAfter(page, i) ? 5 : 0;
             score -= distance > 1 && page.near("cue:price", i, i, 1, 1) ? 3 : 0;

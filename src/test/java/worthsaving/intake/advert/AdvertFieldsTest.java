@@ -33,8 +33,10 @@ import org.junit.jupiter.params.provider.CsvSource;
  *   <li>invented_blind8.jsonl, 60 adverts, vocabulary frozen: 94.2 %; only places and dollars were added since;
  *   <li>invented_blind9.jsonl, 60 denser adverts, vocabulary frozen: 82.4 %; the rules were widened after it;
  *   <li>invented_blind10.jsonl, 60 adverts, half of them dense, vocabulary frozen: 92.7 %; widened after it too;
- *   <li>invented_blind11.jsonl, 60 adverts, mostly American, vocabulary frozen: 93.2 %; nothing was added since.
- *   <li>invented_blind12.jsonl, 60 adverts in many styles, vocabulary frozen: 87.5 %; nothing was added since.
+ *   <li>invented_blind11.jsonl, 60 adverts, mostly American, vocabulary frozen: 93.2 %;
+ *   <li>invented_blind12.jsonl, 60 adverts in many styles, vocabulary frozen: 87.5 %, or 91.0 % once 40
+ *       labels were mended (their writer knew only some of the ids); both were learnt from afterwards.
+ *   <li>invented_blind13.jsonl, 60 adverts, mostly American, vocabulary frozen: 91.3 %.
  * </ul>
  */
 class AdvertFieldsTest {
@@ -47,14 +49,14 @@ class AdvertFieldsTest {
         isRead(file, 15, 0.95);
     }
 
-    /** Sets 1 to 7, 9 and 10 have been learnt from; 8, 11 and 12 hardly or not, and tell what a new advert may expect. */
+    /** All of them have been learnt from by now: only the first run of a set tells what a new advert may expect. */
     @ParameterizedTest
     @CsvSource({"invented.jsonl, 72, 0.95", "invented_blind.jsonl, 40, 0.95", "invented_blind2.jsonl, 40, 0.95",
             "invented_blind3.jsonl, 20, 0.95", "invented_blind4.jsonl, 40, 0.95", "invented_blind5.jsonl, 40, 0.95",
-            "invented_blind6.jsonl, 40, 0.95", "invented_blind7.jsonl, 60, 0.968", "invented_blind8.jsonl, 60, 0.941",
+            "invented_blind6.jsonl, 40, 0.95", "invented_blind7.jsonl, 60, 0.968", "invented_blind8.jsonl, 60, 0.966",
             "invented_blind9.jsonl, 60, 0.915", "invented_blind10.jsonl, 60, 0.968",
-            "invented_blind11.jsonl, 60, 0.932",
-            "invented_blind12.jsonl, 60, 0.874"})
+            "invented_blind11.jsonl, 60, 0.957", "invented_blind12.jsonl, 60, 0.967",
+            "invented_blind13.jsonl, 60, 0.912"})
     void invented_adverts_are_read_at_least_so_well(String file, int adverts, double least) throws IOException {
         isRead(Path.of("src/test/resources/adverts", file), adverts, least);
     }
