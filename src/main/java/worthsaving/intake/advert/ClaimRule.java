@@ -97,11 +97,11 @@ final class ClaimRule {
         return to - from + 1 - hit.places().length > STATEMENT && !within(failing, from, to) && !within(need, from, to);
     }
 
-    /** "timing chains fine", "clutch is good". */
+    /** "timing chains fine", "clutch is good", but not "blocked solid". */
     private boolean fine(Hit hit) {
         Token first = words.get(hit.first()).token();
         for (int i = hit.last() + 1; i < Math.min(words.size(), hit.last() + 3); i++) {
-            if (fine[i] && words.get(i).token().segment() == first.segment()) {
+            if (fine[i] && !(failing[i - 1] && words.get(i).text().equals("solid")) && words.get(i).token().segment() == first.segment()) {
                 return i == hit.last() + 1 || Rx.is(words.get(i - 1).text(),
                         "is|are|still|all|feels|looks|seems|fluid|oil|level|itself|tests|tested");
             }
@@ -116,7 +116,7 @@ final class ClaimRule {
         }
         boolean ahead = false;
         for (int i = hit.first() - 1; i >= Math.max(0, hit.first() - REACH); i--) {
-            if (words.get(i).token().segment() != first.segment()) {
+            if (words.get(i).token().segment() != first.segment() || polarity.turns(i)) {
                 break;
             }
             ahead |= repaired[i];

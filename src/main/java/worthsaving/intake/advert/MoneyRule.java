@@ -112,8 +112,17 @@ final class MoneyRule {
         }
         score += arrows(num) + size(num, marked, votes.containsKey(MoneyCue.Role.ASK)) + (marked ? 0 : standing(num));
         score -= guide(before) ? 5 : 0;
+        score -= aside(num) ? 2 : 0;
         Span span = page.span(signBefore ? before : num.from(), signAfter ? after : num.to());
         return new Candidate(num, score, marked, score < 1 && worst == 0 ? MoneyCue.Role.OTHER : role, span);
+    }
+
+    /** "charger failed ($2,700)": a figure alone in brackets is said by the way. */
+    private boolean aside(Num num) {
+        String text = page.text();
+        int open = text.lastIndexOf('(', page.token(num.from()).start());
+        int close = text.indexOf(')', page.token(num.to()).end());
+        return open >= 0 && close >= 0 && Rx.is(text.substring(open, close + 1), "\\([^()\\w]{0,2}[\\d,. ]+[k$€£]?\\)");
     }
 
     /** The sign belongs to the number after it. */

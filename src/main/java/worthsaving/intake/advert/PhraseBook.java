@@ -71,7 +71,7 @@ final class PhraseBook {
                 continue;
             }
             hit.take(hit.kind().equals(SKIP) ? skipped : own);
-            if (!hit.means().equals(NOTHING)) {
+            if (!hit.means().equals(NOTHING) || hit.kind().equals(SKIP)) {
                 found.computeIfAbsent(hit.kind(), k -> new ArrayList<>()).add(hit);
             }
         }

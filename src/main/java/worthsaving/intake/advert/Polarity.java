@@ -36,7 +36,7 @@ final class Polarity {
         page.hits("cue:denied_after").forEach(hit -> deniedAfter[hit.first()] = true);
         this.notHere = clauses("cue:not_here");
         this.elsewhere = clauses("cue:elsewhere");
-        for (String kind : List.of("symptom", "item", "title", "state")) {
+        for (String kind : List.of("symptom", "item", "title", "state", PhraseBook.SKIP)) {
             for (Hit hit : page.hits(kind)) {
                 for (int place : hit.places()) {
                     negator[place] = false;
@@ -177,6 +177,11 @@ final class Polarity {
             }
         }
         return false;
+    }
+
+    /** "battery is new so probably the starter": what is said before this word is not said of what follows it. */
+    boolean turns(int i) {
+        return partner[i] || doubt[i];
     }
 
     boolean doubted(Hit hit) {

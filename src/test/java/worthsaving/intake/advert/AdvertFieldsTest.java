@@ -36,7 +36,8 @@ import org.junit.jupiter.params.provider.CsvSource;
  *   <li>invented_blind11.jsonl, 60 adverts, mostly American, vocabulary frozen: 93.2 %;
  *   <li>invented_blind12.jsonl, 60 adverts in many styles, vocabulary frozen: 87.5 %, or 91.0 % once 40
  *       labels were mended (their writer knew only some of the ids); both were learnt from afterwards.
- *   <li>invented_blind13.jsonl, 60 adverts, mostly American, vocabulary frozen: 91.3 %.
+ *   <li>invented_blind13.jsonl, 60 adverts, mostly American, vocabulary frozen: 91.3 %, or 93.2 % once 17 labels
+ *       follow the conventions of the others (full names of states, "HPI clear", badges before a trim); learnt from.
  * </ul>
  */
 class AdvertFieldsTest {
@@ -56,7 +57,7 @@ class AdvertFieldsTest {
             "invented_blind6.jsonl, 40, 0.95", "invented_blind7.jsonl, 60, 0.968", "invented_blind8.jsonl, 60, 0.966",
             "invented_blind9.jsonl, 60, 0.915", "invented_blind10.jsonl, 60, 0.968",
             "invented_blind11.jsonl, 60, 0.957", "invented_blind12.jsonl, 60, 0.967",
-            "invented_blind13.jsonl, 60, 0.912"})
+            "invented_blind13.jsonl, 60, 0.979"})
     void invented_adverts_are_read_at_least_so_well(String file, int adverts, double least) throws IOException {
         isRead(Path.of("src/test/resources/adverts", file), adverts, least);
     }
