@@ -101,7 +101,8 @@ final class ClaimRule {
     private boolean fine(Hit hit) {
         Token first = words.get(hit.first()).token();
         for (int i = hit.last() + 1; i < Math.min(words.size(), hit.last() + 3); i++) {
-            if (fine[i] && !(failing[i - 1] && words.get(i).text().equals("solid")) && words.get(i).token().segment() == first.segment()) {
+            boolean stuck = failing[i - 1] && words.get(i).text().equals("solid");
+            if (fine[i] && !stuck && words.get(i).token().segment() == first.segment()) {
                 return i == hit.last() + 1 || Rx.is(words.get(i - 1).text(),
                         "is|are|still|all|feels|looks|seems|fluid|oil|level|itself|tests|tested");
             }
