@@ -1,5 +1,6 @@
 package worthsaving.deal;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,8 +15,7 @@ final class PlanDraws {
     private final Labour labour;
     private final QuasiPoints points;
     private final PertTable pert;
-    /** In order of appearance, which fixes the order of sums. */
-    private final Map<WorkParts, DrawnParts> parts = new LinkedHashMap<>();
+    private final Map<WorkParts, DrawnParts> parts = new HashMap<>();
 
     PlanDraws(Labour labour, QuasiPoints points, PertTable pert) {
         this.labour = labour;
@@ -36,15 +36,13 @@ final class PlanDraws {
      */
     RepairDraws draw(List<Run> runs, List<Optional<PlanDraw>> plans, int atoms) {
         RepairDraws drawn = RepairDraws.ofSize(atoms);
-        for (DrawnParts shared : parts.values()) {
-            RepairColumns columns = new RepairColumns(shared, atoms);
-            for (int r = 0; r < runs.size(); r++) {
-                if (plans.get(r).isPresent() && plans.get(r).get().parts() == shared) {
-                    columns.add(plans.get(r).get(), runs.get(r).from(), runs.get(r).to());
-                }
-            }
-            columns.draw(drawn);
+        Map<DrawnParts, RepairColumns> columns = new LinkedHashMap<>(); // in order of the runs
+        for (int r = 0; r < runs.size(); r++) {
+            Run run = runs.get(r);
+            plans.get(r).ifPresent(plan -> columns.computeIfAbsent(plan.parts(), p -> new RepairColumns(p, atoms))
+                    .add(plan, run.from(), run.to()));
         }
+        columns.values().forEach(part -> part.draw(drawn));
         return drawn;
     }
 }

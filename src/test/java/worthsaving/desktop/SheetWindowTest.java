@@ -108,7 +108,7 @@ class SheetWindowTest {
 
     private Photo photo(Path picture) {
         try {
-            return PhotoFile.of(picture, window.book().file().orElseThrow(), Instant.EPOCH, "opened up",
+            return PhotoFile.of(picture, window.book().file(), Instant.EPOCH, "opened up",
                     "pump out, shaft loose");
         } catch (IOException e) {
             throw new UncheckedIOException(e);

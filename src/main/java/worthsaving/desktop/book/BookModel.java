@@ -26,6 +26,7 @@ import worthsaving.casebook.Saving;
 import worthsaving.desktop.ScreenThread;
 import worthsaving.desktop.Texts;
 import worthsaving.desktop.book.BookWork.Outcome;
+import worthsaving.shell.CasebookPath;
 
 /**
  * The screens' way to the casebook; holds no control. Edits are carried out in the order in which they are made, on one
@@ -84,9 +85,9 @@ public final class BookModel {
         return state.cases().stream().collect(Collectors.toMap(CaseFile::id, Function.identity()));
     }
 
-    /** The casebook's file, beside which photos are looked for; empty until it is open. */
-    public Optional<Path> file() {
-        return work.file();
+    /** The casebook's file, beside which photos are looked for; until it is open, where one usually lies. */
+    public Path file() {
+        return work.file().orElseGet(CasebookPath::usual);
     }
 
     /** Settings by name; those of the sample's cases where the casebook has none. */

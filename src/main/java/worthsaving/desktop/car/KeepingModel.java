@@ -1,6 +1,5 @@
 package worthsaving.desktop.car;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Executor;
@@ -22,7 +21,6 @@ import worthsaving.quantity.Money;
 import worthsaving.ranking.Rescue;
 import worthsaving.ranking.RescueTerms;
 import worthsaving.report.sheet.PdfSheet;
-import worthsaving.shell.CasebookPath;
 import worthsaving.shell.PhotoToShow;
 
 /** The car mended and kept, or replaced; reckoned while its page is open. Holds no control; for the screen thread only. */
@@ -120,10 +118,9 @@ public final class KeepingModel {
     }
 
     private List<PhotoToShow> photos() {
-        Path casebook = book.file().orElseGet(CasebookPath::usual);
         return book.caseOf(id()).stream()
                 .flatMap(file -> file.newestPhotos(PdfSheet.MOST_PHOTOS).stream())
-                .map(photo -> new PhotoToShow(PhotoFile.place(photo, casebook), photo.title()))
+                .map(photo -> new PhotoToShow(PhotoFile.place(photo, book.file()), photo.title()))
                 .toList();
     }
 

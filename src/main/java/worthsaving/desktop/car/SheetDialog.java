@@ -72,14 +72,15 @@ public final class SheetDialog extends Dialog<Void> {
                 button("sheet.photos", this::choosePhotos), photos, actions, message);
         content.getStyleClass().add("padded");
         content.setPrefWidth(420);
-        if (!model.journalPhotos().isEmpty()) {
-            content.getChildren().add(2, journal());
+        List<String> titles = model.journalPhotos();
+        if (!titles.isEmpty()) {
+            content.getChildren().add(2, journal(titles));
         }
         getDialogPane().setContent(content);
     }
 
-    private Node journal() {
-        CheckBox shown = new CheckBox(Texts.of("sheet.journal", String.join(", ", model.journalPhotos())));
+    private Node journal(List<String> titles) {
+        CheckBox shown = new CheckBox(Texts.of("sheet.journal", String.join(", ", titles)));
         shown.setId("sheet-journal");
         shown.setWrapText(true);
         shown.setSelected(true);

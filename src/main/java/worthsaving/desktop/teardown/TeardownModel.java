@@ -27,7 +27,6 @@ import worthsaving.desktop.Texts;
 import worthsaving.desktop.book.BookModel;
 import worthsaving.desktop.teardown.TeardownWork.Ask;
 import worthsaving.quantity.Money;
-import worthsaving.shell.CasebookPath;
 import worthsaving.vehicle.Listing;
 
 /**
@@ -193,7 +192,7 @@ public final class TeardownModel {
 
     /** The casebook's file, beside which photos are looked for. */
     Path casebook() {
-        return book.file().orElseGet(CasebookPath::usual);
+        return book.file();
     }
 
     private String id() {
