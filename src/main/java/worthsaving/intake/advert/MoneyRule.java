@@ -198,12 +198,13 @@ final class MoneyRule {
         return score - (part && !marked ? 6 : 0);
     }
 
-    /** A number that stands alone between full stops or commas. */
+    /** A number that stands alone between full stops or commas, or between one and the place: "3,000 Dayton OH". */
     private double standing(Num num) {
         int before = num.from() - 1;
         int after = num.to() + 1;
         boolean clauseStart = before < 0 || !page.sameClause(before, num.from());
-        boolean clauseEnd = after >= page.tokens().size() || !page.sameClause(after, num.to());
+        boolean clauseEnd = after >= page.tokens().size() || !page.sameClause(after, num.to())
+                || clauseStart && page.used(after, after);
         boolean start = clauseStart || page.token(before).segment() != page.token(num.from()).segment();
         boolean end = clauseEnd || page.token(after).segment() != page.token(num.to()).segment();
         return clauseStart && clauseEnd ? 2.5 : start && end ? 1.5 : start || end ? 0.5 : 0;

@@ -160,7 +160,8 @@ final class PlaceRule {
         from++;
         boolean lone = from > 0 && !page.sameClause(from - 1, from);
         boolean sentence = lone || from > 0 && from <= to && Character.isLowerCase(page.raw(from - 1).charAt(0));
-        if (to < from || capitals || to - from > 1 || !sentence) {
+        boolean lender = from > 0 && Rx.is(page.at(from - 1), "with|w|by|to|for|through"); // "lien w/ ..."
+        if (to < from || capitals || to - from > 1 || !sentence || lender) {
             return Optional.empty();
         }
         page.use(from, to);
