@@ -38,6 +38,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  *       labels were mended (their writer knew only some of the ids); both were learnt from afterwards.
  *   <li>invented_blind13.jsonl, 60 adverts, mostly American, vocabulary frozen: 91.3 %, or 93.2 % once 17 labels
  *       follow the conventions of the others (full names of states, "HPI clear", badges before a trim); learnt from.
+ *   <li>invented_blind14.jsonl, 60 adverts, mostly American, vocabulary frozen: 93.6 %; nothing was added since.
  * </ul>
  */
 class AdvertFieldsTest {
@@ -50,14 +51,15 @@ class AdvertFieldsTest {
         isRead(file, 15, 0.95);
     }
 
-    /** All of them have been learnt from by now: only the first run of a set tells what a new advert may expect. */
+    /** All but 14 have been learnt from by now: only the first run of a set tells what a new advert may expect. */
     @ParameterizedTest
     @CsvSource({"invented.jsonl, 72, 0.95", "invented_blind.jsonl, 40, 0.95", "invented_blind2.jsonl, 40, 0.95",
             "invented_blind3.jsonl, 20, 0.95", "invented_blind4.jsonl, 40, 0.95", "invented_blind5.jsonl, 40, 0.95",
             "invented_blind6.jsonl, 40, 0.95", "invented_blind7.jsonl, 60, 0.968", "invented_blind8.jsonl, 60, 0.966",
             "invented_blind9.jsonl, 60, 0.915", "invented_blind10.jsonl, 60, 0.968",
             "invented_blind11.jsonl, 60, 0.957", "invented_blind12.jsonl, 60, 0.967",
-            "invented_blind13.jsonl, 60, 0.979"})
+            "invented_blind13.jsonl, 60, 0.979",
+            "invented_blind14.jsonl, 60, 0.935"})
     void invented_adverts_are_read_at_least_so_well(String file, int adverts, double least) throws IOException {
         isRead(Path.of("src/test/resources/adverts", file), adverts, least);
     }
