@@ -104,7 +104,7 @@ final class JournalPane extends VBox {
     }
 
     private Node picture(Numbered<Photo> photo) {
-        Path place = PhotoFile.place(photo.value(), model.casebook());
+        Path place = PhotoFile.place(photo.value(), model.book().file());
         Button drop = new Button(Texts.of("teardown.photo.drop"));
         drop.setId("drop-photo-" + photo.number());
         drop.getStyleClass().addAll("plain", "small-button");

@@ -29,7 +29,7 @@ final class PhotoTaking {
     void take(Path picture, JournalEntry entry) {
         screen.require();
         String car = model.fileProperty().get().id();
-        Path casebook = model.casebook();
+        Path casebook = model.book().file();
         background.execute(() -> {
             try {
                 Photo photo = PhotoFile.of(picture, casebook, entry.at(), entry.stage(), entry.text());

@@ -1,6 +1,5 @@
 package worthsaving.desktop.teardown;
 
-import java.nio.file.Path;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
@@ -188,11 +187,6 @@ public final class TeardownModel {
     /** The workshop's hour, as agreed or as the catalogue has it. */
     public Money rate(Owner owner) {
         return TeardownWork.rate(owner, ground.settings());
-    }
-
-    /** The casebook's file, beside which photos are looked for. */
-    Path casebook() {
-        return book.file();
     }
 
     private String id() {

@@ -18,7 +18,6 @@ final class MoneyRule {
     private static final String CURRENCY_WORD =
             "dollars?|bucks|cad|cdn|aud|nzd|usd|us|eur|euros?|gbp|pounds?|quid|canadian";
 
-    /** Currencies whose sign is a plain $. */
     private record Said(String code, String words) {}
 
     /** Ways of naming a currency, those without doubt first. */
@@ -29,6 +28,7 @@ final class MoneyRule {
             new Said("NZD", "(?s).*\\b(?:nzd|nz)\\b.*"),
             new Said("AUD", "(?s).*\\b(?:aud|au)\\b.*"),
             new Said("USD", "(?s).*\\b(?:usd|us)\\b.*"));
+    /** Currencies whose sign is a plain $. */
     private static final Set<String> DOLLARS = Set.of("USD", "CAD", "AUD", "NZD");
 
     private final Page page;
@@ -112,17 +112,16 @@ final class MoneyRule {
         }
         score += arrows(num) + size(num, marked, votes.containsKey(MoneyCue.Role.ASK)) + (marked ? 0 : standing(num));
         score -= guide(before) ? 5 : 0;
-        score -= aside(num) ? 2 : 0;
-        Span span = page.span(signBefore ? before : num.from(), signAfter ? after : num.to());
+        int first = signBefore ? before : num.from();
+        Span span = page.span(first, signAfter ? after : num.to());
+        score -= aside(num, first, span) ? 2 : 0;
         return new Candidate(num, score, marked, score < 1 && worst == 0 ? MoneyCue.Role.OTHER : role, span);
     }
 
     /** "charger failed ($2,700)": a figure alone in brackets is said by the way. */
-    private boolean aside(Num num) {
-        String text = page.text();
-        int open = text.lastIndexOf('(', page.token(num.from()).start());
-        int close = text.indexOf(')', page.token(num.to()).end());
-        return open >= 0 && close >= 0 && Rx.is(text.substring(open, close + 1), "\\([^()\\w]{0,2}[\\d,. ]+[k$€£]?\\)");
+    private boolean aside(Num num, int first, Span span) {
+        return Rx.is(num.suffix(), "k?") && !num.spelled() && Rx.is(page.token(first).gap(), "(?s).*\\(\\W?")
+                && (page.text().startsWith(")", span.end()) || page.text().startsWith(" )", span.end()));
     }
 
     /** The sign belongs to the number after it. */

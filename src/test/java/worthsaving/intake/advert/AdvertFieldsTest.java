@@ -58,8 +58,7 @@ class AdvertFieldsTest {
             "invented_blind6.jsonl, 40, 0.95", "invented_blind7.jsonl, 60, 0.968", "invented_blind8.jsonl, 60, 0.966",
             "invented_blind9.jsonl, 60, 0.915", "invented_blind10.jsonl, 60, 0.968",
             "invented_blind11.jsonl, 60, 0.957", "invented_blind12.jsonl, 60, 0.967",
-            "invented_blind13.jsonl, 60, 0.979",
-            "invented_blind14.jsonl, 60, 0.935"})
+            "invented_blind13.jsonl, 60, 0.979", "invented_blind14.jsonl, 60, 0.935"})
     void invented_adverts_are_read_at_least_so_well(String file, int adverts, double least) throws IOException {
         isRead(Path.of("src/test/resources/adverts", file), adverts, least);
     }
